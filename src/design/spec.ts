@@ -1,0 +1,26 @@
+import type { FlatTopValues } from '../caps/flat-top/parameters.ts';
+import type { PaperSpec } from '../print/paper.ts';
+import type { Unit } from '../units.ts';
+
+/** One measured head, mm. Up to three readings of the girth are averaged. */
+export interface HeadSpec {
+  readonly name: string;
+  readonly readings: readonly number[];
+  readonly length: number | null;
+  readonly breadth: number | null;
+  readonly arc: number | null;
+}
+
+export interface CapSpec {
+  readonly style: 'flat-top';
+  readonly name: string;
+  readonly values: FlatTopValues;
+}
+
+/** Everything the user chose, and nothing that can be computed: what is saved. */
+export interface Spec {
+  readonly head: HeadSpec;
+  readonly cap: CapSpec;
+  readonly paper: PaperSpec;
+  readonly unit: Unit;
+}

@@ -1,0 +1,14 @@
+/** Lengths closer than this (mm) are one point: a thousandth of what a needle can tell. */
+export const SAME_POINT = 1e-6;
+
+/** Largest distance (mm) between a fitted outline and the curve it stands for. Sampling and fit together stay under 0.02. */
+export const FIT = 0.005;
+
+/** Largest error (mm) in the length of a cubic. */
+export const CUBIC_LENGTH = 1e-7;
+
+/** Largest distance (mm) between a cut line and the true parallel of its stitch line. */
+export const OFFSET = 0.01;
+
+/** Largest difference (mm) between the two sides of a plain seam. */
+export const SEAM = 0.05;

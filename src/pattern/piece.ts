@@ -1,0 +1,82 @@
+import type { Path } from '../geometry/path.ts';
+import type { Point } from '../geometry/point.ts';
+import type { Words } from '../words.ts';
+
+/** What a piece can be cut from. */
+export type Cloth = 'outer' | 'lining' | 'interlining' | 'stiffener';
+
+/** The kinds of seam that can have an allowance of their own. 'none' is cut on the stitch line. */
+export type SeamKind = 'crown' | 'side' | 'band' | 'lower' | 'visorEdge' | 'strapEdge' | 'none';
+
+/** One named stretch of a piece's outline, on the stitch line, counter-clockwise. */
+export interface Edge {
+  readonly name: string;
+  readonly path: Path;
+  readonly kind: SeamKind;
+}
+
+/** How many to cut from one cloth; `mirrored` of the count are cut face down. */
+export interface Cut {
+  readonly cloth: Cloth;
+  readonly count: number;
+  readonly mirrored?: number;
+}
+
+/** A notch on an edge, mm along it from its start. One at the front and the sides, two at the back. */
+export interface Notch {
+  readonly edge: string;
+  readonly at: number;
+  readonly count: 1 | 2;
+  readonly name: string;
+}
+
+/** Things to transfer to the cloth besides notches. */
+export type PieceMark =
+  | {
+      readonly kind: 'button';
+      readonly at: Point;
+      readonly diameter: number;
+      readonly name: string;
+    }
+  | {
+      readonly kind: 'buttonhole';
+      readonly from: Point;
+      readonly to: Point;
+      readonly name: string;
+    }
+  | { readonly kind: 'stretch'; readonly path: Path; readonly name: string };
+
+/** A measured distance shown on the table: between two points, or along a path. */
+export interface Dimension {
+  readonly name: string;
+  readonly along: Path;
+  /** Set where the distance shown is not the path's own length. */
+  readonly mm?: number;
+}
+
+/** One figure of "show the arithmetic": its formula in words, then with the wearer's numbers in it. */
+export interface Figure {
+  readonly name: string;
+  readonly formula: string;
+  readonly worked: Words;
+}
+
+/**
+ * One pattern piece, flat. Its outline is the stitch line: a closed, counter-clockwise chain of named edges.
+ * A piece marked `foldable` is symmetric about x = 0 and can be cut from half a pattern on the fold.
+ */
+export interface Piece {
+  readonly id: string;
+  readonly name: string;
+  readonly cuts: readonly Cut[];
+  readonly outline: readonly Edge[];
+  readonly foldable: boolean;
+  readonly grain: readonly [Point, Point];
+  readonly notches: readonly Notch[];
+  readonly centreLines: readonly Path[];
+  readonly marks: readonly PieceMark[];
+  readonly labelAt: Point;
+  readonly dimensions: readonly Dimension[];
+  readonly figures: readonly Figure[];
+  readonly notes: readonly Words[];
+}

@@ -1,0 +1,25 @@
+import type { SeamKind } from './piece.ts';
+
+/**
+ * An edge of one copy of a piece, as it takes part in a seam.
+ * `backwards` where it is walked against the outline's direction; `from` and `to` (mm along the edge as walked)
+ * where only a stretch of it is sewn.
+ */
+export interface EdgeUse {
+  readonly piece: string;
+  readonly copy: number;
+  readonly edge: string;
+  readonly backwards?: boolean;
+  readonly from?: number;
+  readonly to?: number;
+}
+
+/** Two chains of edges sewn together. Seams are listed in sewing order. `ease`: longer `b` is stated as b/a - 1, usually 0. */
+export interface Seam {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: SeamKind;
+  readonly a: readonly EdgeUse[];
+  readonly b: readonly EdgeUse[];
+  readonly ease: number;
+}
