@@ -1,0 +1,33 @@
+/** The folders of src and what each may import besides itself and the leaves. Nothing imports upward. */
+export const LAYERS: Readonly<Record<string, readonly string[]>> = (() => {
+  const pattern = ['geometry'];
+  const head = ['geometry'];
+  const caps = ['geometry', 'pattern', 'head'];
+  const cloth = ['geometry', 'pattern', 'head'];
+  const guide = [...caps, 'caps', 'cloth'];
+  const drawing = guide;
+  const print = [...guide, 'guide', 'drawing'];
+  const files = print;
+  const design = [...print, 'files'];
+  const state = [...design, 'design'];
+  const ui = [...state, 'state', 'print'];
+  return { geometry: [], pattern, head, caps, cloth, guide, drawing, print, files, design, state, ui };
+})();
+
+/** Files that anyone may import. They import only each other. */
+export const LEAVES: readonly string[] = ['src/units.ts', 'src/words.ts', 'src/print/paper.ts'];
+
+/** Files that stand in src itself and see everything. */
+export const ROOTS: readonly string[] = ['src/main.tsx'];
+
+/** Where each package is at home: a folder (ending in '/') or a file. One dependency, one home. */
+export const HOMES: Readonly<Record<string, readonly string[]>> = {
+  react: ['src/ui/', 'src/main.tsx'],
+  'react-dom': ['src/ui/', 'src/main.tsx'],
+  zustand: ['src/state/'],
+  zundo: ['src/state/'],
+  paper: ['src/ui/table/'],
+  jspdf: ['src/print/pdf.ts'],
+  '@fontsource-variable/source-sans-3': ['src/ui/', 'src/main.tsx'],
+  '@expo-google-fonts/source-sans-3': ['src/print/'],
+};
