@@ -12,3 +12,6 @@ export const OFFSET = 0.01;
 
 /** Largest difference (mm) between the two sides of a plain seam. */
 export const SEAM = 0.05;
+
+/** Largest distance (mm) between an arc and the cubics that stand for it where only cubics can: a hair is 0.05. */
+export const ARC_AS_CUBIC = 1e-4;
