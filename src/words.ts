@@ -1,4 +1,4 @@
-import type { Unit } from './units.ts';
+import { EXACT_DECIMALS, formatAngle, formatLength, formatRatio, type Unit } from './units.ts';
 
 /** A number inside a sentence, kept as a number so that the sentence can be said in either unit. */
 export type Quantity =
@@ -10,6 +10,17 @@ export type Quantity =
 /** A sentence with quantities in it: plain data, said in the reader's unit at the last moment. */
 export type Words = readonly (string | Quantity)[];
 
+/** A length in mm, said as people measure: "54.6 cm", "21 1/2 in". */
+export const mm = (n: number): Quantity => ({ mm: n });
+/** A length in mm, said with the decimals that arithmetic needs: "10.51 cm", "4.138 in". */
+export const exactMm = (n: number): Quantity => ({ mm: n, exact: true });
+/** An angle in radians, said in degrees. */
+export const radians = (n: number): Quantity => ({ radians: n });
+/** A part of one, said in percent. */
+export const ratio = (n: number): Quantity => ({ ratio: n });
+/** A plain number, said with three decimals at most. */
+export const count = (n: number): Quantity => ({ count: n });
+
 /** Builds Words from a template: words`Try ${mm(12)} or less.` */
 export const words = (text: TemplateStringsArray, ...values: readonly (string | Quantity | Words)[]): Words =>
   text.flatMap((part, i) => {
@@ -18,4 +29,14 @@ export const words = (text: TemplateStringsArray, ...values: readonly (string | 
     return part === '' ? rest : [part, ...rest];
   }) as Words;
 
-export type SayIn = Unit;
+/** The sentence as plain text in the reader's unit. */
+export const say = (sentence: Words, unit: Unit): string =>
+  sentence.map((part) => (typeof part === 'string' ? part : sayQuantity(part, unit))).join('');
+
+const sayQuantity = (quantity: Quantity, unit: Unit): string => {
+  if ('mm' in quantity)
+    return formatLength(quantity.mm, unit, quantity.exact ? { decimals: EXACT_DECIMALS[unit] } : {});
+  if ('radians' in quantity) return formatAngle(quantity.radians);
+  if ('ratio' in quantity) return formatRatio(quantity.ratio);
+  return Number.isFinite(quantity.count) ? String(+quantity.count.toFixed(3)).replace('-', '−') : '–';
+};
