@@ -1,0 +1,168 @@
+import { flatTopParameters } from '../caps/flat-top/parameters.ts';
+import type { Parameter, ParameterTable, ParameterValue, ValuesOf } from '../caps/parameter.ts';
+import type { PaperName, PaperSpec } from '../print/paper.ts';
+import { defaultSpec } from './default-spec.ts';
+import type { CapSpec, HeadSpec, Spec } from './spec.ts';
+
+/** The form of saved specs. Raise it when the form changes, and add the step from the old one to `migrations`. */
+export const SPEC_VERSION = 1;
+
+export interface SavedSpec {
+  readonly version: number;
+  readonly spec: Spec;
+}
+
+/** What could be read, and the fields (such as 'cap.ease') that were damaged and stand at their defaults instead. */
+export interface Decoded {
+  readonly spec: Spec;
+  readonly repaired: readonly string[];
+}
+
+type Data = Readonly<Record<string, unknown>>;
+
+/** From each version to the next, on undecoded data. */
+const migrations: Readonly<Record<number, (spec: Data) => Data>> = {};
+
+export const encodeSpec = (spec: Spec): SavedSpec => ({ version: SPEC_VERSION, spec });
+
+/**
+ * Reads a saved spec of any version. Never throws: what is missing or damaged takes its default and is named in
+ * `repaired`. A wish that cannot be sewn is not damage: a finite number outside its range is kept as wished.
+ */
+export const decodeSpec = (saved: unknown): Decoded => {
+  if (!isData(saved) || !isData(saved.spec)) return { spec: defaultSpec, repaired: ['spec'] };
+  const repaired: string[] = [];
+  const data = migrated(saved.spec, saved.version);
+  const spec: Spec = {
+    head: decodeHead(reader(data.head, 'head', repaired)),
+    cap: decodeCap(data.cap, repaired),
+    paper: decodePaper(reader(data.paper, 'paper', repaired)),
+    unit: reader(data, '', repaired).take('unit', isOneOf('cm', 'in'), defaultSpec.unit),
+  };
+  return { spec, repaired };
+};
+
+const migrated = (spec: Data, version: unknown): Data => {
+  let data = spec;
+  for (let v = typeof version === 'number' ? version : SPEC_VERSION; migrations[v] !== undefined; v++) {
+    data = migrations[v]!(data);
+  }
+  return data;
+};
+
+/** Longer than any roll of paper or bolt of cloth, mm: beyond this a number is damage, not a wish. */
+const LONGEST = 1e5;
+const LONGEST_NAME = 120;
+const MOST_READINGS = 3;
+
+const isData = (value: unknown): value is Data =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+const isNumber = (value: unknown): value is number => typeof value === 'number' && Math.abs(value) <= LONGEST;
+const isBoolean = (value: unknown): value is boolean => typeof value === 'boolean';
+const isNumberOrNull = (value: unknown): value is number | null => value === null || isNumber(value);
+const isName = (value: unknown): value is string => typeof value === 'string' && value.length <= LONGEST_NAME;
+const isOneOf =
+  <T extends string>(...options: readonly T[]) =>
+  (value: unknown): value is T =>
+    options.some((option) => option === value);
+const isRow =
+  (most: number, least = 0) =>
+  (value: unknown): value is readonly number[] =>
+    Array.isArray(value) && value.length >= least && value.length <= most && value.every(isNumber);
+
+interface Reader {
+  /** The value under a key if it passes, else the fallback, with the repair noted. */
+  take<T>(key: string, passes: (value: unknown) => value is T, fallback: T): T;
+}
+
+/** Reads one record. A record that is missing altogether is one repair, not one for each of its fields. */
+const reader = (data: unknown, path: string, repaired: string[]): Reader => {
+  const whole = isData(data);
+  if (!whole) repaired.push(path);
+  return {
+    take: (key, passes, fallback) => {
+      const value = whole ? data[key] : undefined;
+      if (passes(value)) return value;
+      if (whole) repaired.push(path === '' ? key : `${path}.${key}`);
+      return fallback;
+    },
+  };
+};
+
+const decodeHead = ({ take }: Reader): HeadSpec => {
+  const { head } = defaultSpec;
+  return {
+    name: take('name', isName, head.name),
+    readings: take('readings', isRow(MOST_READINGS, 1), head.readings),
+    length: take('length', isNumberOrNull, head.length),
+    breadth: take('breadth', isNumberOrNull, head.breadth),
+    arc: take('arc', isNumberOrNull, head.arc),
+  };
+};
+
+const decodeCap = (data: unknown, repaired: string[]): CapSpec => {
+  const { cap } = defaultSpec;
+  const { take } = reader(data, 'cap', repaired);
+  const values = take('values', isData, {});
+  return {
+    style: take('style', isOneOf('flat-top'), cap.style),
+    name: take('name', isName, cap.name),
+    values: decodeValues(flatTopParameters, values, reader(values, 'cap', repaired)),
+  };
+};
+
+/** One value for each row of a style's table. A missing one is newer than the saved spec, not damaged. */
+const decodeValues = <T extends ParameterTable>(table: T, values: Data, { take }: Reader): ValuesOf<T> =>
+  Object.fromEntries(
+    Object.entries(table).map(([key, parameter]): [string, ParameterValue] => {
+      const fallback: ParameterValue = parameter.default;
+      return [key, values[key] === undefined ? fallback : take(key, fits(parameter), fallback)];
+    }),
+  ) as ValuesOf<T>;
+
+const fits = (parameter: Parameter): ((value: unknown) => value is ParameterValue) => {
+  switch (parameter.kind) {
+    case 'length':
+    case 'angle':
+    case 'ratio':
+      return isNumber;
+    case 'following':
+      return isNumberOrNull;
+    case 'choice':
+      return isOneOf(...parameter.options.map(({ value }) => value));
+    case 'switch':
+      return isBoolean;
+    case 'row':
+      return isRow(parameter.most);
+  }
+};
+
+const decodePaper = ({ take }: Reader): PaperSpec => {
+  const { paper } = defaultSpec;
+  return {
+    paper: take('paper', isOneOf(...paperNames), paper.paper),
+    orientation: take('orientation', isOneOf('portrait', 'landscape'), paper.orientation),
+    margin: take('margin', isNumber, paper.margin),
+    join: take('join', isOneOf('overlap', 'butt'), paper.join),
+    overlap: take('overlap', isNumber, paper.overlap),
+    halves: take('halves', isBoolean, paper.halves),
+    measuredAcross: take('measuredAcross', isNumber, paper.measuredAcross),
+    measuredDown: take('measuredDown', isNumber, paper.measuredDown),
+  };
+};
+
+/** Written as a record so that a paper added to the type cannot be forgotten here. */
+const everyPaper: Readonly<Record<PaperName, true>> = {
+  a4: true,
+  letter: true,
+  a3: true,
+  legal: true,
+  tabloid: true,
+  'roll-610': true,
+  'roll-914': true,
+  'roll-1067': true,
+  'roll-594': true,
+  'roll-841': true,
+  'one-page': true,
+};
+const paperNames = Object.keys(everyPaper) as readonly PaperName[];
