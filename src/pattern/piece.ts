@@ -44,7 +44,9 @@ export type PieceMark =
       readonly to: Point;
       readonly name: string;
     }
-  | { readonly kind: 'stretch'; readonly path: Path; readonly name: string };
+  | { readonly kind: 'stretch'; readonly path: Path; readonly name: string }
+  /** A word written on the piece, its middle at a point. */
+  | { readonly kind: 'text'; readonly text: string; readonly at: Point };
 
 /** A measured distance shown on the table: between two points, or along a path. */
 export interface Dimension {

@@ -14,7 +14,11 @@ export interface EdgeUse {
   readonly to?: number;
 }
 
-/** Two chains of edges sewn together. Seams are listed in sewing order. `ease`: longer `b` is stated as b/a - 1, usually 0. */
+/**
+ * Two chains of edges sewn together; a pattern lists its seams in sewing order.
+ * `ease` is the stated ratio b/a − 1 of a gathered or eased seam; 0 is a plain seam.
+ * A `ring` goes all the way round, so that its end is its start.
+ */
 export interface Seam {
   readonly id: string;
   readonly name: string;
@@ -22,4 +26,5 @@ export interface Seam {
   readonly a: readonly EdgeUse[];
   readonly b: readonly EdgeUse[];
   readonly ease: number;
+  readonly ring?: boolean;
 }
