@@ -24,8 +24,8 @@ export interface LengthFormat {
 export const formatLength = (mm: number, unit: Unit, format: LengthFormat = {}): string => {
   const { decimals, finer = false, bare = false } = format;
   const size = unit === 'cm' ? mm / 10 : mm / MM_PER_INCH;
-  const fraction = unit === 'in' && decimals === undefined;
-  const text = fraction ? mixed(size, finer ? 32 : 16) : fixed(size, decimals ?? (finer ? 2 : 1));
+  const asFraction = unit === 'in' && decimals === undefined;
+  const text = asFraction ? formatFraction(size, finer ? 32 : 16) : fixed(size, decimals ?? (finer ? 2 : 1));
   return bare ? text : `${text} ${unit}`;
 };
 
@@ -64,8 +64,8 @@ const fixed = (n: number, decimals: number): string => {
 const briefly = (n: number, decimals?: number): string =>
   decimals === undefined ? fixed(n, 1).replace(/\.0$/, '') : fixed(n, decimals);
 
-/** A mixed fraction to the nearest 1/parts (a power of two), reduced. */
-const mixed = (n: number, parts: number): string => {
+/** A mixed fraction to the nearest 1/parts (a power of two), reduced: "7 1/8". */
+export const formatFraction = (n: number, parts: number): string => {
   if (!Number.isFinite(n)) return '–';
   const count = Math.round(Math.abs(n) * parts);
   const whole = Math.floor(count / parts);
@@ -102,8 +102,9 @@ export const parseLength = (text: string, unit: Unit): ParsedLength => {
 
 /**
  * A row of lengths parted by semicolons, line ends, commas with a space after them, or blanks. The unit may stand
- * after every length, or once after the last for all. Parted by blanks alone, `2 3/8` could be one length or two and
- * is refused; `2; 3/8`, `2 3/8;`, `2-3/8` and `2⅜` are clear. An empty text is an empty row.
+ * after every length, or once after the last for all. A text that is one length is a row of one. Otherwise, parted by
+ * blanks alone, `2 3/8` could be one length or two and is refused; `2; 3/8`, `2 3/8; 2`, `2-3/8 2` and `2⅜ 2` are
+ * clear. An empty text is an empty row.
  */
 export const parseRow = (text: string, unit: Unit): ParsedRow => {
   const parts = partsOf(text);
@@ -210,8 +211,8 @@ const readNumber = (text: string, what: string): number | string => {
   }
   if (/^(\d+([.,]\d*)?|[.,]\d+)$/.test(text)) return finite(Number(text.replace(',', '.')));
   if (/^[\d.,]+$/.test(text) && /\d/.test(text)) return 'A number has one point or one comma at most.';
-  if (/^[\d.,/ -]+$/.test(text) && /\d/.test(text)) return 'Write one number at a time.';
-  return `“${text}” cannot be read.`;
+  if (/^[\d.,/ -]*\d[ -]+\d[\d.,/ -]*$/.test(text)) return 'Write one number at a time.';
+  return `“${text.length > 24 ? `${text.slice(0, 23)}…` : text}” cannot be read.`;
 };
 
 const finite = (n: number): number | string => (Number.isFinite(n) ? n : 'This number is too large.');
@@ -226,6 +227,7 @@ const partsOf = (text: string): readonly string[] | null => {
       .filter(Boolean);
   if (marked.includes(';')) return split(/;/);
   if (/, /.test(marked)) return split(/, /);
+  if (typeof readLength(marked) !== 'string') return [marked];
   if (/(^| )\d+ \d+\//.test(marked)) return null;
   const joined = marked.replace(/ (?=[a-z"])/gi, '');
   return joined.split(' ').filter(Boolean);
