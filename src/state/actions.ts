@@ -1,0 +1,98 @@
+import type { ParameterValue } from '../caps/parameter.ts';
+import type { Spec } from '../design/spec.ts';
+import type { Unit } from '../units.ts';
+import { derived } from './derived.ts';
+import { type FieldId, readField, writeField } from './field.ts';
+import type { Stage } from './stage.ts';
+import { type Detail, past, type Studio, type Theme, useStudio } from './studio.ts';
+
+const get = useStudio.getState;
+const set = (changed: Partial<Studio>): void => {
+  useStudio.setState(changed);
+};
+
+/** The wish and, if it can be drafted, the last good spec with it. */
+const wishing = (wish: Spec) => (derived(wish).draft === null ? { wish } : { wish, good: wish });
+
+/**
+ * Changes a field while it is being moved: by a slider, or letter by letter. All changes of one field until `settle`
+ * are one step of undo, and the table shows what lay there before as a ghost.
+ */
+export const change = (field: FieldId, value: ParameterValue): void => {
+  if (get().moving?.field !== field) settle();
+  const before = get();
+  const wish = writeField(before.wish, field, value);
+  if (wish === before.wish) return;
+  set({ ...wishing(wish), moving: before.moving ?? { field, from: before.good } });
+  past.getState().pause();
+};
+
+/** The slider rests, or the field is left: what is there now is a step of its own. */
+export const settle = (): void => {
+  if (get().moving === null) return;
+  past.getState().resume();
+  set({ moving: null });
+};
+
+/** Changes a field at once: a choice, a switch, a button. */
+export const put = (field: FieldId, value: ParameterValue): void => {
+  change(field, value);
+  settle();
+};
+
+/** Takes what was typed, word for word, and the value it was understood as, if any. */
+export const type = (field: FieldId, text: string, value: ParameterValue | undefined): void => {
+  const understood = value !== undefined;
+  if (understood) change(field, value);
+  const { wish, typed } = get();
+  const entry = { text, value: readField(wish, field), unit: wish.unit, understood };
+  set({ typed: { ...typed, [field]: entry } });
+};
+
+/** Forgets what was typed into a field, so that it shows its value again. */
+export const forgetTyped = (field: FieldId): void => {
+  const { [field]: _, ...typed } = get().typed;
+  set({ typed });
+};
+
+/** Sets all readings of the head at once: what a hat size stands for. */
+export const putGirth = (mm: number): void => {
+  settle();
+  const { wish } = get();
+  set(wishing({ ...wish, head: { ...wish.head, readings: [mm] } }));
+};
+
+/** Switches units everywhere; a home paper of the other system follows, other papers stay. */
+export const putUnit = (unit: Unit): void => {
+  settle();
+  const { wish } = get();
+  if (wish.unit === unit) return;
+  const { paper } = wish.paper;
+  const follows =
+    unit === 'in' && paper === 'a4' ? 'letter' : unit === 'cm' && paper === 'letter' ? 'a4' : paper;
+  set(wishing({ ...wish, unit, paper: { ...wish.paper, paper: follows } }));
+};
+
+export const undo = (): void => {
+  settle();
+  past.getState().undo();
+};
+
+export const redo = (): void => {
+  settle();
+  past.getState().redo();
+};
+
+export const goTo = (stage: Stage): void => {
+  settle();
+  set({ stage });
+};
+
+export const choose = (chosen: string | null): void => set({ chosen });
+export const light = (lit: string | null): void => {
+  if (get().lit !== lit) set({ lit });
+};
+/** Opens one reckoning beside the table, or closes it. */
+export const open = (detail: Detail | null): void => set({ detail });
+export const putTheme = (theme: Theme): void => set({ theme });
+export const dismissNotice = (): void => set({ notice: null });

@@ -1,0 +1,57 @@
+import type { ParameterValue } from '../caps/parameter.ts';
+import type { CapSpec, HeadSpec, Spec } from '../design/spec.ts';
+import type { PaperSpec } from '../print/paper.ts';
+
+/**
+ * The name of one thing the user can wish, as problems name it too: 'head.girth', 'cap.ease', 'paper.margin'.
+ * The second and third readings of the girth are 'head.girth.2' and 'head.girth.3'.
+ */
+export type FieldId = `head.${string}` | `cap.${string}` | `paper.${string}`;
+
+/** The value a field has in a spec; null where an optional one is empty. */
+export const readField = (spec: Spec, id: FieldId): ParameterValue => {
+  const [part, key] = halves(id);
+  if (part === 'head') {
+    const reading = readingOf(id);
+    return reading === null ? spec.head[key as HeadKey] : (spec.head.readings[reading] ?? null);
+  }
+  if (part === 'paper') return spec.paper[key as PaperKey];
+  return key === 'name' ? spec.cap.name : spec.cap.values[key as ValueKey];
+};
+
+/** The spec with one field changed; the very same spec where nothing changes. A null reading is taken off the list. */
+export const writeField = (spec: Spec, id: FieldId, value: ParameterValue): Spec => {
+  if (sameValue(readField(spec, id), value)) return spec;
+  const [part, key] = halves(id);
+  if (part === 'head') return { ...spec, head: writeHead(spec.head, id, value) };
+  if (part === 'paper') return { ...spec, paper: { ...spec.paper, [key]: value } };
+  if (key === 'name') return { ...spec, cap: { ...spec.cap, name: String(value) } };
+  return { ...spec, cap: { ...spec.cap, values: { ...spec.cap.values, [key]: value } } };
+};
+
+export const sameValue = (a: ParameterValue, b: ParameterValue): boolean =>
+  Array.isArray(a) && Array.isArray(b) ? a.length === b.length && a.every((n, i) => n === b[i]) : a === b;
+
+type HeadKey = Exclude<keyof HeadSpec, 'readings'>;
+type PaperKey = keyof PaperSpec;
+type ValueKey = keyof CapSpec['values'];
+
+const halves = (id: FieldId): [string, string] => {
+  const dot = id.indexOf('.');
+  return [id.slice(0, dot), id.slice(dot + 1)];
+};
+
+const readings: readonly FieldId[] = ['head.girth', 'head.girth.2', 'head.girth.3'];
+const readingOf = (id: FieldId): number | null => {
+  const at = readings.indexOf(id);
+  return at < 0 ? null : at;
+};
+
+const writeHead = (head: HeadSpec, id: FieldId, value: ParameterValue): HeadSpec => {
+  const at = readingOf(id);
+  if (at === null) return { ...head, [halves(id)[1]]: value };
+  const next = [...head.readings];
+  if (value === null) next.splice(at, 1);
+  else next[Math.min(at, next.length)] = Number(value);
+  return { ...head, readings: next };
+};

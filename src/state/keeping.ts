@@ -1,0 +1,70 @@
+import type { PersistStorage, StorageValue } from 'zustand/middleware';
+
+/** Long enough to leave a slider in peace, short enough to lose nothing if the power goes, ms. */
+const REST = 250;
+
+/**
+ * Keeps the state in the browser. Writing waits for a rest and happens at the latest when the page is left, so that
+ * dragging a slider is never held up. A browser that refuses to keep anything is not an error: `onRefused` is told once.
+ */
+export const keeping = <S>(onRefused: () => void): PersistStorage<S> => {
+  let waiting: { readonly name: string; readonly value: StorageValue<S> } | null = null;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let refused = false;
+
+  const refuse = () => {
+    if (!refused) onRefused();
+    refused = true;
+  };
+
+  const write = () => {
+    clearTimeout(timer);
+    if (!waiting) return;
+    const { name, value } = waiting;
+    waiting = null;
+    try {
+      localStorage.setItem(name, JSON.stringify(value));
+    } catch {
+      refuse();
+    }
+  };
+
+  globalThis.addEventListener?.('pagehide', write);
+  globalThis.document?.addEventListener('visibilitychange', write);
+
+  return {
+    getItem: (name) => {
+      try {
+        const text = localStorage.getItem(name);
+        return text === null ? null : readStored<S>(text);
+      } catch {
+        // Storage switched off: refused when something is to be written, not before anything has been done.
+        return null;
+      }
+    },
+    setItem: (name, value) => {
+      waiting = { name, value };
+      clearTimeout(timer);
+      timer = setTimeout(write, REST);
+    },
+    removeItem: (name) => {
+      waiting = null;
+      try {
+        localStorage.removeItem(name);
+      } catch {
+        refuse();
+      }
+    },
+  };
+};
+
+/** Text that is no JSON at all is passed on as damaged state, so that its loss can be told. */
+const readStored = <S>(text: string): StorageValue<S> => {
+  try {
+    const data: unknown = JSON.parse(text);
+    if (typeof data === 'object' && data !== null && 'state' in data) return data as StorageValue<S>;
+  } catch {
+    // Falls through to the damaged state below.
+  }
+  return { state: null as S, version: 0 };
+};

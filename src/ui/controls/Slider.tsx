@@ -1,0 +1,42 @@
+import { useId } from 'react';
+import type { FieldId } from '../../state/field.ts';
+import { Figures } from '../Said.tsx';
+import { notationOf } from './notation.ts';
+import { Problems, useProblems } from './Problems.tsx';
+import { type Ranged, Track } from './Track.tsx';
+import { TypedInput } from './TypedInput.tsx';
+import { useTyped } from './use-typed.ts';
+
+/** A measure of the cap: its name, its number as a field, its track, and one line of help. */
+export const Slider = ({ field, parameter }: { readonly field: FieldId; readonly parameter: Ranged }) => {
+  const id = useId();
+  const help = useId();
+  const notation = notationOf(parameter);
+  const typed = useTyped(field, notation, 'keeps');
+  const wrong = useProblems(field).length > 0;
+  return (
+    <div className="control">
+      <label htmlFor={id}>{parameter.label}</label>
+      <TypedInput
+        typed={typed}
+        notation={notation}
+        name={`${parameter.label}, typed`}
+        describedBy={help}
+        wrong={wrong}
+      />
+      <Track
+        field={field}
+        parameter={parameter}
+        notation={notation}
+        value={Number(typed.value)}
+        id={id}
+        describedBy={help}
+        wrong={wrong}
+      />
+      <p className="help" id={help}>
+        <Figures text={parameter.help} />
+      </p>
+      <Problems field={field} notation={notation} message={typed.message} />
+    </div>
+  );
+};

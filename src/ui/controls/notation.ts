@@ -1,0 +1,80 @@
+import type { Parameter, ParameterValue } from '../../caps/parameter.ts';
+import {
+  formatAngle,
+  formatLength,
+  formatRatio,
+  formatRow,
+  type LengthFormat,
+  parseAngle,
+  parseLength,
+  parseRatio,
+  parseRow,
+  type Unit,
+} from '../../units.ts';
+
+export type Read =
+  | { readonly ok: true; readonly value: ParameterValue }
+  | { readonly ok: false; readonly message: string };
+
+/** How one kind of value is written in a field, and read back. */
+export interface Notation {
+  readonly write: (value: ParameterValue, unit: Unit) => string;
+  readonly read: (text: string, unit: Unit) => Read;
+  /** Figures alone will do, so that a phone may show its figure keys. */
+  readonly figures: (unit: Unit) => boolean;
+}
+
+const lengths = (format: LengthFormat): Notation => ({
+  write: (value, unit) => formatLength(Number(value), unit, format),
+  read: (text, unit) => {
+    const read = parseLength(text, unit);
+    return read.ok ? { ok: true, value: read.mm } : read;
+  },
+  figures: (unit) => unit === 'cm',
+});
+
+export const lengthNotation = lengths({});
+export const fineLengthNotation = lengths({ finer: true });
+
+const angleNotation: Notation = {
+  write: (value) => formatAngle(Number(value)),
+  read: (text) => {
+    const read = parseAngle(text);
+    return read.ok ? { ok: true, value: read.radians } : read;
+  },
+  figures: () => true,
+};
+
+const ratioNotation: Notation = {
+  write: (value) => formatRatio(Number(value)),
+  read: (text) => {
+    const read = parseRatio(text);
+    return read.ok ? { ok: true, value: read.ratio } : read;
+  },
+  figures: () => true,
+};
+
+const rowNotation: Notation = {
+  write: (value, unit) => (Array.isArray(value) ? formatRow(value, unit) : ''),
+  read: (text, unit) => {
+    const read = parseRow(text, unit);
+    return read.ok ? { ok: true, value: read.mm } : read;
+  },
+  figures: () => false,
+};
+
+/** Lengths chosen in steps under a millimetre are written finer. */
+export const notationOf = (parameter: Parameter): Notation => {
+  switch (parameter.kind) {
+    case 'angle':
+      return angleNotation;
+    case 'ratio':
+      return ratioNotation;
+    case 'row':
+      return rowNotation;
+    case 'length':
+      return parameter.step < 1 ? fineLengthNotation : lengthNotation;
+    default:
+      return lengthNotation;
+  }
+};
