@@ -1,6 +1,7 @@
 import type { Box } from '../geometry/box.ts';
 import type { Path } from '../geometry/path.ts';
 import type { Point } from '../geometry/point.ts';
+import type { Cut } from '../pattern/piece.ts';
 
 /** What a line is for. Weight, dash and colour follow from it, on the screen and on paper alike. */
 export type LineRole =
@@ -15,12 +16,17 @@ export type LineRole =
   | 'sheet'
   | 'join';
 
+/** What a line is coloured with where there is colour: ink, or one of the two chalks. Never the only difference. */
+export type Tone = 'ink' | 'chalk' | 'madder';
+
 export interface LineMark {
   readonly kind: 'line';
   readonly role: LineRole;
   readonly path: Path;
   /** Filled with the line's colour: arrowheads and notches. */
   readonly filled?: boolean;
+  /** Set where this one line differs from the tone of its role. */
+  readonly tone?: Tone;
 }
 
 export type TextRole = 'title' | 'label' | 'dimension' | 'sheet' | 'note';
@@ -47,4 +53,7 @@ export interface PieceDrawing {
   readonly marks: readonly Mark[];
   readonly silhouette: Path;
   readonly bounds: Box;
+  /** How many to cut, and whether the drawing is the half that lies on the fold. */
+  readonly cuts?: readonly Cut[];
+  readonly onFold?: boolean;
 }
