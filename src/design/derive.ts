@@ -1,11 +1,11 @@
 import { flatTop } from '../caps/flat-top/flat-top.ts';
 import type { CapDraft } from '../caps/style.ts';
-import { checkValues } from '../caps/validate.ts';
-import { headRatio } from '../head/head-ratio.ts';
 import { judgeGirth, meanGirth } from '../head/girth.ts';
+import { headRatio } from '../head/head-ratio.ts';
 import type { Problem } from '../pattern/problem.ts';
 import { checkSeams, type SeamReport } from '../pattern/seam-check.ts';
-import type { Spec } from './spec.ts';
+import { words } from '../words.ts';
+import type { HeadSpec, Spec } from './spec.ts';
 
 /** Everything that follows from a spec. */
 export interface Draft extends CapDraft {
@@ -19,3 +19,44 @@ export interface Derived {
   /** Null where a problem stands in the way. */
   readonly draft: Draft | null;
 }
+
+/** From what the user chose to everything that follows: head, style's rule, pieces, seam check. */
+export const derive = (spec: Spec): Derived => {
+  // Is there a head?
+  const girth = meanGirth(spec.head.readings);
+  const headProblems = problemsOfHead(girth, spec.head);
+  if (girth === null || headProblems.length > 0) return { problems: headProblems, draft: null };
+  const head = { girth, ratio: headRatio(spec.head) };
+
+  // Can this cap be sewn?
+  const problems = flatTop.problems(spec.cap.values, head);
+  if (problems.length > 0) return { problems, draft: null };
+
+  // The pieces, and whether they meet.
+  const draft = flatTop.draft(spec.cap.values, head);
+  return { problems, draft: { ...draft, spec, headGirth: girth, seams: checkSeams(draft.pattern) } };
+};
+
+/** Breadth by length outside of this is a slip of the tape or of the finger: no oval to draft on. */
+const OVALS = { least: 0.6, most: 1 };
+
+const problemsOfHead = (girth: number | null, head: HeadSpec): readonly Problem[] => {
+  const judged = judgeGirth(girth ?? Number.NaN);
+  if (judged.kind === 'error') {
+    return [
+      {
+        field: 'head.girth',
+        message: judged.message,
+        ...(judged.likely === undefined ? {} : { nearest: judged.likely }),
+      },
+    ];
+  }
+  const ratio = headRatio(head);
+  if (ratio >= OVALS.least && ratio <= OVALS.most) return [];
+  return [
+    {
+      field: 'head.breadth',
+      message: words`Breadth and length do not go together: a head is longer than broad, by up to two fifths. Measure again.`,
+    },
+  ];
+};

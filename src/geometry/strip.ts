@@ -25,7 +25,8 @@ export interface FlatStrip {
  */
 export const unroll = (strip: Strip): FlatStrip => {
   const count = strip.left.length;
-  if (count < 2 || strip.right.length !== count) throw new RangeError('a strip needs two rails of equal count');
+  if (count < 2 || strip.right.length !== count)
+    throw new RangeError('a strip needs two rails of equal count');
   const left: Point[] = [point(0, 0)];
   const right: Point[] = [point(distance3(strip.left[0]!, strip.right[0]!), 0)];
   if (!(right[0]!.x > SAME_POINT)) throw new RangeError('a strip cannot start on a ruling without length');

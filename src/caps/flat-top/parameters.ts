@@ -185,7 +185,7 @@ export const flatTopParameters = {
   insertWidths: {
     kind: 'row',
     label: 'Insert row of widths',
-    help: 'Optional: widths front to back at equal steps from the centre towards a tip, such as 60 58 50 36 18. The tip itself is not counted.',
+    help: 'Optional: widths front to back at equal steps from the centre towards a tip, such as 60 58 50 36 18 mm. The tip itself is not counted.',
     group: 'visor',
     min: 2,
     max: 110,

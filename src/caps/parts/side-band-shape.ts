@@ -61,7 +61,8 @@ export const quarterShape = (slope: SideSlope): SideBandShape => {
   const [from, to] = [pathStart(bottom), pathEnd(bottom)];
   const tilt = -direction(subtract(to, from));
   const shift = point(-Math.hypot(to.x - from.x, to.y - from.y) / 2, 0);
-  const upright = (path: Path) => translated(rotated(translated(path, subtract(point(0, 0), from)), tilt), shift);
+  const upright = (path: Path) =>
+    translated(rotated(translated(path, subtract(point(0, 0), from)), tilt), shift);
   return closed(upright(bottom), upright(top));
 };
 

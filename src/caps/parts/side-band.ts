@@ -25,7 +25,8 @@ export interface SideBand {
   readonly joins: readonly { readonly name: string; readonly a: EdgeUse; readonly b: EdgeUse }[];
 }
 
-export const sideBand = (wish: SideBandWish): SideBand => (wish.pieces === '2' ? halves(wish) : quarters(wish));
+export const sideBand = (wish: SideBandWish): SideBand =>
+  wish.pieces === '2' ? halves(wish) : quarters(wish);
 
 const halves = ({ id, name, cloth, slope }: SideBandWish): SideBand => {
   const shape = halfShape(slope);
@@ -69,10 +70,15 @@ const quarters = ({ id, name, cloth, slope }: SideBandWish): SideBand => {
     cuts: [{ cloth, count: 4, ...(round ? {} : { mirrored: 2 }) }],
     foldable: round,
     notches: middleNotches(shape, 'middle of the quarter', 1),
-    notes: round ? [] : [words`The end marked “centre” goes to the centre front or back, the other to the side.`],
+    notes: round
+      ? []
+      : [words`The end marked “centre” goes to the centre front or back, the other to the side.`],
     marks: round
       ? []
-      : [{ kind: 'text', text: 'centre', at: endOf(shape, 0.06) }, { kind: 'text', text: 'side', at: endOf(shape, 0.94) }],
+      : [
+          { kind: 'text', text: 'centre', at: endOf(shape, 0.06) },
+          { kind: 'text', text: 'side', at: endOf(shape, 0.94) },
+        ],
   };
   // Every second quarter lies face down, so it is walked the other way.
   const turned = (copy: number) => !round && copy % 2 === 1;

@@ -1,0 +1,81 @@
+import type { Problem } from '../../pattern/problem.ts';
+import { mm, words } from '../../words.ts';
+import { STRAP_ROOM } from '../parts/strap.ts';
+import type { Head } from '../style.ts';
+import { checkValues, fieldOf } from '../validate.ts';
+import { type FlatTopValues, flatTopParameters } from './parameters.ts';
+
+/** What of a wished flat-top cap cannot be sewn, each with the nearest value that can. */
+export const flatTopProblems = (values: FlatTopValues, head: Head): readonly Problem[] => {
+  const outOfRange = checkValues(flatTopParameters, values);
+  if (outOfRange.length > 0) return outOfRange;
+  return [crownTooFull, visorTooLong, tipTooRound, clearanceTooWide, insertTooBowed, strapTooWide].flatMap(
+    (check) => check(values, head) ?? [],
+  );
+};
+
+type Check = (values: FlatTopValues, head: Head) => Problem | null;
+
+/** Down to a whole 5 mm, which is never a hair's breadth from the limit. */
+const below = (limit: number, step: number): number => Math.max(0, Math.ceil(limit / step - 1) * step);
+
+/**
+ * At a fullness of 2π × height the side band lies flat and the crown has no height left. The lining, smaller both
+ * round and in height, reaches that point first.
+ */
+const crownTooFull: Check = ({ crownFullness, sideBandHeight, lining, liningTake }) => {
+  const take = lining ? liningTake : 0;
+  const limit = Math.min(2 * Math.PI * sideBandHeight, 2 * Math.PI * (sideBandHeight - take) + take);
+  if (crownFullness < limit) return null;
+  return {
+    field: fieldOf('crownFullness'),
+    message: words`A side band ${mm(sideBandHeight)} high cannot reach out that far: it would lie flat at ${mm(limit)}. Less fullness, or a higher side band.`,
+    nearest: below(limit, 5),
+  };
+};
+
+const visorTooLong: Check = ({ visorSource, visorLength, ease }, head) => {
+  const half = (head.girth + ease) / 2;
+  if (visorSource !== 'drafted' || visorLength <= half) return null;
+  return {
+    field: fieldOf('visorLength'),
+    message: words`The visor would go more than half-way round the head; half of this cap is ${mm(half)}.`,
+    nearest: Math.floor(half),
+  };
+};
+
+const tipTooRound: Check = ({ visorSource, visorTipRounding, visorDepth }) => {
+  if (visorSource !== 'drafted' || visorTipRounding * 2 < visorDepth) return null;
+  return {
+    field: fieldOf('visorTipRounding'),
+    message: words`The rounding must be less than half the visor’s depth, ${mm(visorDepth / 2)}.`,
+    nearest: below(visorDepth / 2, 1),
+  };
+};
+
+const clearanceTooWide: Check = ({ visorSource, visorTipRounding, stiffenerClearance }) => {
+  if (visorSource !== 'drafted' || stiffenerClearance < visorTipRounding) return null;
+  return {
+    field: fieldOf('stiffenerClearance'),
+    message: words`The clearance must be less than the visor’s tip rounding, ${mm(visorTipRounding)}.`,
+    nearest: below(visorTipRounding, 0.5),
+  };
+};
+
+const insertTooBowed: Check = ({ visorSource, insertWidth, insertBow }) => {
+  if (visorSource !== 'insert' || insertBow < insertWidth / 2) return null;
+  return {
+    field: fieldOf('insertBow'),
+    message: words`The bow is less than half the width, ${mm(insertWidth / 2)}, in any insert that is a visor.`,
+    nearest: below(insertWidth / 2, 1),
+  };
+};
+
+const strapTooWide: Check = ({ strap, strapWidth, bandHeight }) => {
+  if (!strap || strapWidth + STRAP_ROOM <= bandHeight) return null;
+  return {
+    field: fieldOf('strapWidth'),
+    message: words`The strap lies on the band, which is ${mm(bandHeight)} high.`,
+    nearest: Math.floor(bandHeight - STRAP_ROOM),
+  };
+};

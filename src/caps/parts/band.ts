@@ -1,0 +1,86 @@
+import { line } from '../../geometry/path.ts';
+import { point } from '../../geometry/point.ts';
+import type { Cut, Figure, Notch, Piece, PieceMark, SeamKind } from '../../pattern/piece.ts';
+import { exactMm, mm, type Words, words } from '../../words.ts';
+import { rectangle } from './rectangle.ts';
+
+interface BandWish {
+  readonly id: string;
+  readonly name: string;
+  readonly cuts: readonly Cut[];
+  /** Round the seam line, mm: the finished girth. */
+  readonly girth: number;
+  readonly height: number;
+  /** The stretch of the lower edge, centred on the front, that the visor is sewn to. */
+  readonly visorStretch: number;
+  readonly top: SeamKind;
+  readonly marks?: readonly PieceMark[];
+  readonly figures?: readonly Figure[];
+  readonly notes?: readonly Words[];
+}
+
+/** A straight band, centre front in the middle, its ends meeting at the centre back. */
+export const band = ({ id, name, cuts, girth, height, visorStretch, top, ...rest }: BandWish): Piece => {
+  const { bottom, right, top: upper, left } = rectangle(girth, height);
+  return {
+    id,
+    name,
+    cuts,
+    outline: [
+      { name: 'bottom', path: bottom, kind: 'lower' },
+      { name: 'right', path: right, kind: 'side' },
+      { name: 'top', path: upper, kind: top },
+      { name: 'left', path: left, kind: 'side' },
+    ],
+    foldable: true,
+    grain: [point(girth * 0.06, height * 0.5), point(girth * 0.14, height * 0.5)],
+    notches: [
+      ...quarterNotches('top', girth),
+      ...quarterNotches('bottom', girth),
+      { edge: 'bottom', at: (girth - visorStretch) / 2, count: 1, name: 'visor end' },
+      { edge: 'bottom', at: (girth + visorStretch) / 2, count: 1, name: 'visor end' },
+    ],
+    centreLines: [[line(point(0, 0), point(0, height))]],
+    marks: rest.marks ?? [],
+    labelAt: point(girth * 0.33, height / 2),
+    dimensions: [
+      { name: 'Length', along: bottom },
+      { name: 'Height', along: right },
+    ],
+    figures: [
+      ...(rest.figures ?? []),
+      {
+        name: 'From the centre front to each end of the visor',
+        formula: 'visor inner edge ÷ 2',
+        worked: words`${exactMm(visorStretch)} ÷ 2 = ${exactMm(visorStretch / 2)}`,
+      },
+    ],
+    notes: rest.notes ?? [],
+  };
+};
+
+const quarterNotches = (edge: string, girth: number): readonly Notch[] => [
+  { edge, at: girth / 4, count: 1, name: 'side' },
+  { edge, at: girth / 2, count: 1, name: 'centre front' },
+  { edge, at: (girth * 3) / 4, count: 1, name: 'side' },
+];
+
+/** Room beyond the depth of a folded visor for its two layers of stiffener, its cloth and a hand, mm (our own measure). */
+const TURNING_ROOM = 25;
+
+/** Length of the gap that a visor of this depth, folded end to end, passes through, to the next 5 mm. */
+export const turningGap = (visorDepth: number): number => Math.ceil((visorDepth + TURNING_ROOM) / 5) * 5;
+
+/** The gap left open in the upper edge of the lining band, between the wearer's left side and the centre back. */
+export const turningGapMark = (girth: number, height: number, gap: number): PieceMark => {
+  const middle = (-girth * 3) / 8;
+  return {
+    kind: 'stretch',
+    path: [line(point(middle + gap / 2, height), point(middle - gap / 2, height))],
+    name: 'turning gap',
+  };
+};
+
+/** What the band says of its turning gap. */
+export const turningGapNote = (gap: number): Words =>
+  words`Leave ${mm(gap)} of the upper edge open to turn the cap through; the folded visor passes.`;

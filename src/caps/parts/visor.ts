@@ -1,0 +1,112 @@
+import { pathLength, pointAt } from '../../geometry/measure.ts';
+import { offsetOutline } from '../../geometry/offset.ts';
+import { line } from '../../geometry/path.ts';
+import { point } from '../../geometry/point.ts';
+import type { Cut, Figure, Piece } from '../../pattern/piece.ts';
+import { mm, type Words, words } from '../../words.ts';
+import type { VisorShape } from './visor-shape.ts';
+
+interface VisorPieceWish {
+  readonly shape: VisorShape;
+  readonly figures: readonly Figure[];
+}
+
+/** Foot of the centre line: where the outer edge crosses x = 0. */
+const frontOf = (shape: VisorShape) => pointAt(shape.outer, pathLength(shape.outer) / 2);
+const heelOf = (shape: VisorShape) => pointAt(shape.inner, pathLength(shape.inner) / 2);
+
+/** The visor's cover, front downwards: the same piece above and below. */
+export const visor = ({ shape, figures }: VisorPieceWish): Piece => {
+  const [heel, front] = [heelOf(shape), frontOf(shape)];
+  const inner = pathLength(shape.inner);
+  return {
+    ...common(shape),
+    id: 'visor',
+    name: 'Visor',
+    cuts: [
+      { cloth: 'outer', count: 2 },
+      { cloth: 'interlining', count: 1 },
+    ],
+    outline: [
+      { name: 'outer', path: shape.outer, kind: 'visorEdge' },
+      { name: 'inner', path: shape.inner, kind: 'lower' },
+    ],
+    foldable: true,
+    notches: [
+      { edge: 'inner', at: inner / 2, count: 1, name: 'centre front' },
+      { edge: 'outer', at: pathLength(shape.outer) / 2, count: 1, name: 'centre front' },
+    ],
+    dimensions: [
+      { name: 'Depth', along: [line(heel, front)] },
+      { name: 'Inner edge', along: shape.inner },
+    ],
+    figures,
+    notes: [words`Interlining is cut on the stitch line, without allowance.`],
+  };
+};
+
+interface StiffenerWish {
+  readonly id: string;
+  readonly name: string;
+  readonly cuts: readonly Cut[];
+  readonly shape: VisorShape;
+  readonly notes: readonly Words[];
+}
+
+/** A piece cut on its own line, to go inside the visor's cover. */
+export const visorInside = ({ id, name, cuts, shape, notes }: StiffenerWish): Piece => ({
+  ...common(shape),
+  id,
+  name,
+  cuts,
+  outline: [
+    { name: 'outer', path: shape.outer, kind: 'none' },
+    { name: 'inner', path: shape.inner, kind: 'none' },
+  ],
+  foldable: false,
+  notches: [],
+  dimensions: [
+    { name: 'Depth', along: [line(heelOf(shape), frontOf(shape))] },
+    { name: 'Inner edge', along: shape.inner },
+  ],
+  figures: [],
+  notes,
+});
+
+/** A visor's shape moved in (by < 0) or out (by > 0) all round, mm. */
+export const visorMoved = (
+  shape: VisorShape,
+  by: number,
+  corner: 'mitred' | 'round' = 'mitred',
+): VisorShape => {
+  const [outer, inner] = offsetOutline([
+    { path: shape.outer, by, corner },
+    { path: shape.inner, by, corner },
+  ]);
+  return { outer: outer!, inner: inner! };
+};
+
+/** The stiffener: the visor's cover less its clearance. */
+export const stiffener = (cover: VisorShape, clearance: number): Piece =>
+  visorInside({
+    id: 'stiffener',
+    name: 'Visor stiffener',
+    cuts: [{ cloth: 'stiffener', count: 1 }],
+    shape: visorMoved(cover, -clearance),
+    notes: [
+      words`No allowance: smaller than the cover by ${mm(clearance)} all round.`,
+      words`Stitch beside the stiffener, not through it.`,
+    ],
+  });
+
+const common = (shape: VisorShape) => {
+  const [heel, front] = [heelOf(shape), frontOf(shape)];
+  const depth = heel.y - front.y;
+  const x = pathLength(shape.inner) * 0.16;
+  return {
+    grain: [point(-x, heel.y - depth * 0.2), point(-x, heel.y - depth * 0.8)],
+    centreLines: [[line(heel, front)]],
+    marks: [],
+    labelAt: point(x * 0.6, heel.y - depth * 0.5),
+  } as const satisfies Partial<Piece>;
+};
