@@ -3,6 +3,7 @@ import { curveAt } from './curve.ts';
 import type { Arc, Cubic, Curve, Path } from './path.ts';
 import { radius } from './path.ts';
 import { direction, type Point, point, subtract } from './point.ts';
+import { quadraticChanges } from './roots.ts';
 
 /** The smallest upright rectangle around a path. Of an empty path: turned inside out, as boxOf of no points. */
 export const boundsOf = (path: Path): Box => {
@@ -41,19 +42,6 @@ const quarters = (a: Arc): Point[] => {
 
 /** The parameters inside a cubic where it runs level or upright, in no order. */
 const turningParameters = ({ from, c1, c2, to }: Cubic): number[] => [
-  ...turning(from.x, c1.x, c2.x, to.x),
-  ...turning(from.y, c1.y, c2.y, to.y),
+  ...quadraticChanges(c1.x - from.x, c2.x - c1.x, to.x - c2.x),
+  ...quadraticChanges(c1.y - from.y, c2.y - c1.y, to.y - c2.y),
 ];
-
-/** Where one coordinate of a cubic stands still, inside (0, 1). */
-export const turning = (p0: number, p1: number, p2: number, p3: number): number[] => {
-  // Does it rise or fall all the way? Then its control values do.
-  const [d0, d1, d2] = [p1 - p0, p2 - p1, p3 - p2];
-  if ((d0 >= 0 && d1 >= 0 && d2 >= 0) || (d0 <= 0 && d1 <= 0 && d2 <= 0)) return [];
-  const a = d0 - 2 * d1 + d2;
-  const half = d1 - d0;
-  const root = Math.sqrt(half * half - a * d0);
-  // Both roots from the larger sum, so that nothing cancels.
-  const q = -(half + (half < 0 ? -root : root));
-  return [q / a, d0 / q].filter((t) => t > 0 && t < 1);
-};

@@ -125,3 +125,12 @@ export const isShort = (curve: Curve): boolean => {
   if (curve.kind === 'arc') return Math.abs(curve.sweep) * radius(curve) <= SAME_POINT;
   return distance(curve.from, curve.c1) <= SAME_POINT && distance(curve.from, curve.c2) <= SAME_POINT;
 };
+
+/** An arc about a centre between two points that are known to lie on its circle. */
+export const arcBetween = (centre: Point, from: Point, to: Point, sweep: number): Arc => ({
+  kind: 'arc',
+  from,
+  to,
+  centre,
+  sweep,
+});
