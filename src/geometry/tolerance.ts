@@ -15,3 +15,9 @@ export const SEAM = 0.05;
 
 /** Largest distance (mm) between an arc and the cubics that stand for it where only cubics can: a hair is 0.05. */
 export const ARC_AS_CUBIC = 1e-4;
+
+/** Largest distance (mm) between an outline and the chords that stand for it while pieces are placed 4 mm apart. */
+export const PLACING = 0.05;
+
+/** What is nearer than this (mm) to a fold lies on it: a twentieth of the finest pencil line. */
+export const ON_FOLD = 0.01;

@@ -19,10 +19,7 @@ export const paperProblems = (paper: PaperSpec): readonly Problem[] => {
   return margin.length > 0 ? margin : overlapProblems(paper);
 };
 
-const measuredProblems = (
-  paper: PaperSpec,
-  field: 'measuredAcross' | 'measuredDown',
-): readonly Problem[] => {
+const measuredProblems = (paper: PaperSpec, field: 'measuredAcross' | 'measuredDown'): readonly Problem[] => {
   const value = paper[field];
   if (value >= MEASURED.least && value <= MEASURED.most) return [];
   const message = words`That is not a 100 mm square: check that the viewer did not scale, and print it again at 100 %.`;
