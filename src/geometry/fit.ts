@@ -1,5 +1,5 @@
 import { type Cubic, cubic, type Path } from './path.ts';
-import { add, between, distance, dot, norm, type Point, scale, subtract, unit } from './point.ts';
+import { add, distance, dot, type Point, scale, subtract, unit } from './point.ts';
 import { FIT } from './tolerance.ts';
 
 /**
@@ -47,17 +47,17 @@ function fitRange(
     const third = distance(p, q) / 3;
     return [cubic(p, add(p, scale(start, third)), subtract(q, scale(end, third)), q)];
   }
-  let params = chordParams(points, from, to);
-  let worst = { error: Infinity, at: (from + to) >> 1 };
+  const params = chordParams(points, from, to);
+  let split = (from + to) >> 1;
   for (let round = 0; round <= REPROJECTIONS; round++) {
     const curve = leastSquares(points, from, params, start, end);
-    worst = furthest(points, from, params, curve);
+    const worst = reproject(points, from, params, curve);
     if (worst.error <= tolerance) return [curve];
+    split = worst.at;
     // Far off? Then better parameters will not save it: split at once.
-    if (worst.error > 100 * tolerance) break;
-    params = params.map((u, i) => reproject(curve, points[from + i]!, u));
+    if (worst.error > FAR * tolerance) break;
   }
-  const middle = Math.min(Math.max(worst.at, from + 1), to - 1);
+  const middle = Math.min(Math.max(split, from + 1), to - 1);
   const tangent = tangentBetween(points[middle - 1]!, points[middle]!, points[middle + 1]!);
   return [
     ...fitRange(points, from, middle, start, tangent, tolerance),
@@ -65,34 +65,43 @@ function fitRange(
   ];
 }
 
-const chordParams = (points: readonly Point[], from: number, to: number): number[] => {
-  const sums = [0];
-  for (let i = from + 1; i <= to; i++) sums.push(sums.at(-1)! + distance(points[i]!, points[i - 1]!));
-  const total = sums.at(-1)!;
-  return sums.map((s) => s / total);
+/** Further off than this many tolerances, a cubic is not worth re-parametrising. */
+const FAR = 20;
+
+const chordParams = (points: readonly Point[], from: number, to: number): Float64Array => {
+  const params = new Float64Array(to - from + 1);
+  for (let i = 1; i < params.length; i++) {
+    params[i] = params[i - 1]! + distance(points[from + i]!, points[from + i - 1]!);
+  }
+  const total = params.at(-1)!;
+  return params.map((s) => s / total);
 };
 
 /** The cubic with the given end tangents that lies nearest to the points at their parameters. */
 function leastSquares(
   points: readonly Point[],
   from: number,
-  params: readonly number[],
+  params: Float64Array,
   start: Point,
   end: Point,
 ): Cubic {
   const p = points[from]!;
   const q = points[from + params.length - 1]!;
+  const together = dot(start, end);
   let [c00, c01, c11, x0, x1] = [0, 0, 0, 0, 0];
   for (let i = 1; i < params.length - 1; i++) {
     const u = params[i]!;
     const v = 1 - u;
-    const [b0, b1, b2, b3] = [v * v * v, 3 * u * v * v, 3 * u * u * v, u * u * u];
-    const rest = subtract(points[from + i]!, add(scale(p, b0 + b1), scale(q, b2 + b3)));
+    const [b1, b2] = [3 * u * v * v, 3 * u * u * v];
+    const [head, tail] = [v * v * v + b1, b2 + u * u * u];
+    const at = points[from + i]!;
+    const restX = at.x - p.x * head - q.x * tail;
+    const restY = at.y - p.y * head - q.y * tail;
     c00 += b1 * b1;
-    c01 -= b1 * b2 * dot(start, end);
+    c01 -= b1 * b2 * together;
     c11 += b2 * b2;
-    x0 += b1 * dot(start, rest);
-    x1 -= b2 * dot(end, rest);
+    x0 += b1 * (start.x * restX + start.y * restY);
+    x1 -= b2 * (end.x * restX + end.y * restY);
   }
   const determinant = c00 * c11 - c01 * c01;
   const chord = distance(p, q);
@@ -102,31 +111,29 @@ function leastSquares(
   return cubic(p, add(p, scale(start, a)), subtract(q, scale(end, b)), q);
 }
 
-const at = ({ from, c1, c2, to }: Cubic, u: number): Point => {
-  const ab = between(from, c1, u);
-  const bc = between(c1, c2, u);
-  const cd = between(c2, to, u);
-  return between(between(ab, bc, u), between(bc, cd, u), u);
-};
-
-const furthest = (points: readonly Point[], from: number, params: readonly number[], curve: Cubic) =>
-  params.reduce(
-    (worst, u, i) => {
-      const error = distance(at(curve, u), points[from + i]!);
-      return error > worst.error ? { error, at: from + i } : worst;
-    },
-    { error: 0, at: from },
-  );
-
-/** One Newton step towards the parameter of the point on the curve nearest to p. */
-const reproject = (curve: Cubic, p: Point, u: number): number => {
-  const { from, c1, c2, to } = curve;
-  const v = 1 - u;
-  const [d0, d1, d2] = [subtract(c1, from), subtract(c2, c1), subtract(to, c2)];
-  const first = scale(add(add(scale(d0, v * v), scale(d1, 2 * u * v)), scale(d2, u * u)), 3);
-  const second = scale(add(scale(subtract(d1, d0), v), scale(subtract(d2, d1), u)), 6);
-  const miss = subtract(at(curve, u), p);
-  const slope = norm(first) ** 2 + dot(miss, second);
-  if (!(Math.abs(slope) > 0)) return u;
-  return Math.min(1, Math.max(0, u - dot(miss, first) / slope));
+/**
+ * The point that misses the curve by most, and one Newton step of every parameter (changed in place) towards the foot of
+ * its point. Plain numbers throughout: this runs for every point of every outline while a slider is dragged.
+ */
+const reproject = (points: readonly Point[], from: number, params: Float64Array, curve: Cubic) => {
+  const { from: p, c1, c2, to: q } = curve;
+  let [most, at] = [0, from];
+  for (let i = 1; i < params.length - 1; i++) {
+    const u = params[i]!;
+    const v = 1 - u;
+    const [b0, b1, b2, b3] = [v * v * v, 3 * u * v * v, 3 * u * u * v, u * u * u];
+    const target = points[from + i]!;
+    const missX = b0 * p.x + b1 * c1.x + b2 * c2.x + b3 * q.x - target.x;
+    const missY = b0 * p.y + b1 * c1.y + b2 * c2.y + b3 * q.y - target.y;
+    const miss = missX * missX + missY * missY;
+    if (miss > most) [most, at] = [miss, from + i];
+    const [d0, d1, d2] = [3 * v * v, 6 * u * v, 3 * u * u];
+    const dx = d0 * (c1.x - p.x) + d1 * (c2.x - c1.x) + d2 * (q.x - c2.x);
+    const dy = d0 * (c1.y - p.y) + d1 * (c2.y - c1.y) + d2 * (q.y - c2.y);
+    const ddx = 6 * v * (c2.x - 2 * c1.x + p.x) + 6 * u * (q.x - 2 * c2.x + c1.x);
+    const ddy = 6 * v * (c2.y - 2 * c1.y + p.y) + 6 * u * (q.y - 2 * c2.y + c1.y);
+    const slope = dx * dx + dy * dy + missX * ddx + missY * ddy;
+    if (Math.abs(slope) > 0) params[i] = Math.min(1, Math.max(0, u - (missX * dx + missY * dy) / slope));
+  }
+  return { error: Math.sqrt(most), at };
 };

@@ -52,11 +52,7 @@ type Lengths = ReadonlyMap<string, number>;
 const edgeLengths = (pieces: readonly Piece[]): Lengths =>
   new Map(pieces.flatMap((p) => p.outline.map((e) => [`${p.id}.${e.name}`, pathLength(e.path)] as const)));
 
-function walkChain(
-  pieces: ReadonlyMap<string, Piece>,
-  lengths: Lengths,
-  chain: readonly EdgeUse[],
-): Side {
+function walkChain(pieces: ReadonlyMap<string, Piece>, lengths: Lengths, chain: readonly EdgeUse[]): Side {
   let length = 0;
   const stops: Stop[] = [];
   const joints = [0];
@@ -77,23 +73,20 @@ function walkChain(
   return { length, stops, joints };
 }
 
-/** Notches meet when they stand at the same place with the same count; a joint between pieces is as good as a notch. */
+/**
+ * Notches meet when they stand at the same place with the same count; a joint between pieces is as good as a notch.
+ * Counts the places where they meet.
+ */
 function pairNotches(a: Side, b: Side, scale: number, ring: boolean): SeamReport['notches'] {
   const place = (at: number) => (ring && Math.abs(at - a.length) <= SEAM ? 0 : at);
-  const meet = (p: number, q: number) => Math.abs(place(p) - place(q / scale)) <= SEAM;
-  const lonely = (stops: readonly Stop[], partner: (stop: Stop) => boolean) =>
-    stops.filter((stop) => !partner(stop)).map((stop) => stop.name);
-  const unmatched = [
-    ...lonely(
-      a.stops,
-      (s) =>
-        b.joints.some((j) => meet(s.at, j)) || b.stops.some((t) => t.count === s.count && meet(s.at, t.at)),
-    ),
-    ...lonely(
-      b.stops,
-      (t) =>
-        a.joints.some((j) => meet(j, t.at)) || a.stops.some((s) => t.count === s.count && meet(s.at, t.at)),
-    ),
-  ];
-  return { matched: a.stops.length + b.stops.length - unmatched.length, unmatched };
+  const meet = (onA: number, onB: number) => Math.abs(place(onA) - place(onB / scale)) <= SEAM;
+  const notched = a.stops.map((s) => b.stops.some((t) => t.count === s.count && meet(s.at, t.at)));
+  const joined = a.stops.map((s) => b.joints.some((j) => meet(s.at, j)));
+  const lonelyA = a.stops.filter((_, i) => !notched[i] && !joined[i]);
+  const partnerless = b.stops.filter((t) => !a.stops.some((s) => s.count === t.count && meet(s.at, t.at)));
+  const lonelyB = partnerless.filter((t) => !a.joints.some((j) => meet(j, t.at)));
+  return {
+    matched: a.stops.length - lonelyA.length + partnerless.length - lonelyB.length,
+    unmatched: [...lonelyA, ...lonelyB].map((stop) => stop.name),
+  };
 }

@@ -66,6 +66,7 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
     height: values.bandHeight,
     visorStretch: peak.stretch,
     top: 'band',
+    eighths: values.sideBandPieces === '4',
     marks: values.strap ? buttonMarks(strapWish) : [],
     figures: girths.slice(0, 1),
     notes: [words`Interlining is cut on the stitch line, without allowance.`],
@@ -220,6 +221,7 @@ const liningParts = (values: FlatTopValues, finishedGirth: number, shellCrown: n
       height: values.bandHeight,
       visorStretch: peak.stretch,
       top: 'band',
+      eighths: values.sideBandPieces === '4',
       marks: [turningGapMark(finishedGirth, values.bandHeight, gap)],
       figures: [
         {
@@ -244,6 +246,7 @@ const facing = (values: FlatTopValues, girth: number, visorStretch: number): Pie
     height: values.bandHeight,
     visorStretch,
     top: 'band',
+    eighths: values.sideBandPieces === '4',
     notes: [words`The upper edge is neatened and caught down by hand over the band seam.`],
   });
 

@@ -1,6 +1,7 @@
 import type { Problem } from '../../pattern/problem.ts';
 import { mm, words } from '../../words.ts';
 import { STRAP_ROOM } from '../parts/strap.ts';
+import { insertInnerEdge } from '../parts/visor-insert.ts';
 import type { Head } from '../style.ts';
 import { checkValues, fieldOf } from '../validate.ts';
 import { type FlatTopValues, flatTopParameters } from './parameters.ts';
@@ -9,9 +10,15 @@ import { type FlatTopValues, flatTopParameters } from './parameters.ts';
 export const flatTopProblems = (values: FlatTopValues, head: Head): readonly Problem[] => {
   const outOfRange = checkValues(flatTopParameters, values);
   if (outOfRange.length > 0) return outOfRange;
-  return [crownTooFull, visorTooLong, tipTooRound, clearanceTooWide, insertTooBowed, strapTooWide].flatMap(
-    (check) => check(values, head) ?? [],
-  );
+  return [
+    crownTooFull,
+    visorTooLong,
+    tipTooRound,
+    clearanceTooWide,
+    insertTooBowed,
+    insertTooLong,
+    strapTooWide,
+  ].flatMap((check) => check(values, head) ?? []);
 };
 
 type Check = (values: FlatTopValues, head: Head) => Problem | null;
@@ -68,6 +75,23 @@ const insertTooBowed: Check = ({ visorSource, insertWidth, insertBow }) => {
     field: fieldOf('insertBow'),
     message: words`The bow is less than half the width, ${mm(insertWidth / 2)}, in any insert that is a visor.`,
     nearest: below(insertWidth / 2, 1),
+  };
+};
+
+/** The cover's inner edge is a little longer than the insert's: up to its clearance at either tip, and twice that where it is sharp. */
+const coverEdge = (width: number, bow: number, clearance: number): number =>
+  insertInnerEdge({ width, bow }) + 4 * clearance;
+
+const insertTooLong: Check = (values, head) => {
+  const { visorSource, insertWidth, insertBow, stiffenerClearance } = values;
+  const half = (head.girth + values.ease) / 2;
+  if (visorSource !== 'insert' || coverEdge(insertWidth, insertBow, stiffenerClearance) <= half) return null;
+  let nearest = Math.ceil(insertWidth) - 1;
+  while (nearest > 2 * insertBow && coverEdge(nearest, insertBow, stiffenerClearance) > half) nearest--;
+  return {
+    field: fieldOf('insertWidth'),
+    message: words`The insert would go more than half-way round the head; half of this cap is ${mm(half)}.`,
+    nearest,
   };
 };
 

@@ -1,7 +1,8 @@
 import { line } from '../../geometry/path.ts';
 import { point } from '../../geometry/point.ts';
-import type { Cut, Figure, Notch, Piece, PieceMark, SeamKind } from '../../pattern/piece.ts';
+import type { Cut, Figure, Piece, PieceMark, SeamKind } from '../../pattern/piece.ts';
 import { exactMm, mm, type Words, words } from '../../words.ts';
+import { eighthNotches, quarterNotches } from './girth-notches.ts';
 import { rectangle } from './rectangle.ts';
 
 interface BandWish {
@@ -14,13 +15,25 @@ interface BandWish {
   /** The stretch of the lower edge, centred on the front, that the visor is sewn to. */
   readonly visorStretch: number;
   readonly top: SeamKind;
+  /** Notches between the quarters of the upper edge too, where the side band comes in quarters. */
+  readonly eighths: boolean;
   readonly marks?: readonly PieceMark[];
   readonly figures?: readonly Figure[];
   readonly notes?: readonly Words[];
 }
 
 /** A straight band, centre front in the middle, its ends meeting at the centre back. */
-export const band = ({ id, name, cuts, girth, height, visorStretch, top, ...rest }: BandWish): Piece => {
+export const band = ({
+  id,
+  name,
+  cuts,
+  girth,
+  height,
+  visorStretch,
+  top,
+  eighths,
+  ...rest
+}: BandWish): Piece => {
   const { bottom, right, top: upper, left } = rectangle(girth, height);
   return {
     id,
@@ -36,6 +49,7 @@ export const band = ({ id, name, cuts, girth, height, visorStretch, top, ...rest
     grain: [point(girth * 0.06, height * 0.5), point(girth * 0.14, height * 0.5)],
     notches: [
       ...quarterNotches('top', girth),
+      ...(eighths ? eighthNotches('top', girth) : []),
       ...quarterNotches('bottom', girth),
       { edge: 'bottom', at: (girth - visorStretch) / 2, count: 1, name: 'visor end' },
       { edge: 'bottom', at: (girth + visorStretch) / 2, count: 1, name: 'visor end' },
@@ -58,12 +72,6 @@ export const band = ({ id, name, cuts, girth, height, visorStretch, top, ...rest
     notes: rest.notes ?? [],
   };
 };
-
-const quarterNotches = (edge: string, girth: number): readonly Notch[] => [
-  { edge, at: girth / 4, count: 1, name: 'side' },
-  { edge, at: girth / 2, count: 1, name: 'centre front' },
-  { edge, at: (girth * 3) / 4, count: 1, name: 'side' },
-];
 
 /** Room beyond the depth of a folded visor for its two layers of stiffener, its cloth and a hand, mm (our own measure). */
 const TURNING_ROOM = 25;

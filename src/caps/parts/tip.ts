@@ -3,6 +3,7 @@ import { line } from '../../geometry/path.ts';
 import { point } from '../../geometry/point.ts';
 import type { Cut, Figure, Notch, Piece } from '../../pattern/piece.ts';
 import { exactMm, ratio, words } from '../../words.ts';
+import { eighthNotches, quarterNotches } from './girth-notches.ts';
 
 interface TipWish {
   readonly id: string;
@@ -24,7 +25,7 @@ export const tip = ({ id, name, cuts, rim, eighths, figures = [] }: TipWish): Pi
     outline: [{ name: 'rim', path: ovalPath(rim, -Math.PI / 2), kind: 'crown' }],
     foldable: true,
     grain: [point(b * 0.62, -a * 0.4), point(b * 0.62, a * 0.4)],
-    notches: rimNotches('rim', ovalGirth(rim), eighths),
+    notches: rimNotches(ovalGirth(rim), eighths),
     centreLines: [[line(point(0, -a), point(0, a))], [line(point(-b, 0), point(b, 0))]],
     marks: [],
     labelAt: point(0, a * 0.1),
@@ -39,19 +40,12 @@ export const tip = ({ id, name, cuts, rim, eighths, figures = [] }: TipWish): Pi
   };
 };
 
-/** Centre back, side, centre front and side round a closed edge that starts at the centre back, and the eighths if wanted. */
-export const rimNotches = (edge: string, girth: number, eighths: boolean): readonly Notch[] => {
-  const quarters: readonly Notch[] = [
-    { edge, at: 0, count: 2, name: 'centre back' },
-    { edge, at: girth / 4, count: 1, name: 'side' },
-    { edge, at: girth / 2, count: 1, name: 'centre front' },
-    { edge, at: (girth * 3) / 4, count: 1, name: 'side' },
-  ];
-  const between = [1, 3, 5, 7].map(
-    (n): Notch => ({ edge, at: (girth * n) / 8, count: 1, name: 'middle of a quarter' }),
-  );
-  return eighths ? [...quarters, ...between] : quarters;
-};
+/** Centre back, side, centre front and side round the rim, and the eighths if wanted. */
+const rimNotches = (girth: number, eighths: boolean): readonly Notch[] => [
+  { edge: 'rim', at: 0, count: 2, name: 'centre back' },
+  ...quarterNotches('rim', girth),
+  ...(eighths ? eighthNotches('rim', girth) : []),
+];
 
 const shapeFigures = (rim: Oval): readonly Figure[] => {
   const girth = ovalGirth(rim);

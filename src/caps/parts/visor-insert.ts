@@ -30,14 +30,23 @@ export const insertShape = (insert: InsertMeasures): VisorShape => {
   return { outer: wholeEdge(rightOuterEdge(insert, inner)), inner: reversed(wholeEdge(inner)) };
 };
 
+/** A bow that no ruler shows: the edge is straight. */
+const STRAIGHT = 0.01;
+
 /** Radius of the arc with this chord and bow; Infinity for a straight edge. */
-export const insertRadius = ({ width, bow }: InsertMeasures): number =>
-  ((width / 2) ** 2 + bow ** 2) / (2 * bow);
+const insertRadius = ({ width, bow }: Pick<InsertMeasures, 'width' | 'bow'>): number =>
+  bow < STRAIGHT ? Number.POSITIVE_INFINITY : ((width / 2) ** 2 + bow ** 2) / (2 * bow);
+
+/** Length of the insert's inner edge, mm. */
+export const insertInnerEdge = (insert: Pick<InsertMeasures, 'width' | 'bow'>): number => {
+  const r = insertRadius(insert);
+  return Number.isFinite(r) ? 2 * r * Math.asin(Math.min(1, insert.width / 2 / r)) : insert.width;
+};
 
 const rightInnerEdge = (insert: InsertMeasures): Path => {
-  const end = point(insert.width / 2, insert.bow);
   const r = insertRadius(insert);
-  if (!Number.isFinite(r)) return [line(ORIGIN, end)];
+  if (!Number.isFinite(r)) return [line(ORIGIN, point(insert.width / 2, 0))];
+  const end = point(insert.width / 2, insert.bow);
   return [arc(point(0, r), ORIGIN, Math.asin(Math.min(1, end.x / r)))];
 };
 
@@ -65,7 +74,7 @@ const rightOuterEdge = (insert: InsertMeasures, inner: Path): Path => {
  * curvatures are the mean ones (turning by length).
  */
 export const fitInsert = (insert: InsertMeasures, cover: VisorShape, opening: Oval): InsertFit => {
-  const innerEdge = pathLength(insertShape(insert).inner);
+  const innerEdge = insertInnerEdge(insert);
   const stretch = pathLength(cover.inner);
   const [angle] = anglesFromFront(opening, [innerEdge / 2]);
   const headTurning = Math.PI - 2 * direction(ovalNormal(opening, angle!));

@@ -1,7 +1,10 @@
-import { pathLength, pointAt } from '../../geometry/measure.ts';
+import type { Box } from '../../geometry/box.ts';
+import { clipToBox } from '../../geometry/clip.ts';
+import { pathLength, pointAt, reversed } from '../../geometry/measure.ts';
 import { offsetOutline } from '../../geometry/offset.ts';
-import { line } from '../../geometry/path.ts';
+import { line, type Path } from '../../geometry/path.ts';
 import { point } from '../../geometry/point.ts';
+import { wholeEdge } from '../../geometry/whole-edge.ts';
 import type { Cut, Figure, Piece } from '../../pattern/piece.ts';
 import { mm, type Words, words } from '../../words.ts';
 import type { VisorShape } from './visor-shape.ts';
@@ -73,18 +76,20 @@ export const visorInside = ({ id, name, cuts, shape, notes }: StiffenerWish): Pi
   notes,
 });
 
-/** A visor's shape moved in (by < 0) or out (by > 0) all round, mm. */
-export const visorMoved = (
-  shape: VisorShape,
-  by: number,
-  corner: 'mitred' | 'round' = 'mitred',
-): VisorShape => {
+/** A visor's shape moved in (by < 0) or out (by > 0) all round, mm; as symmetric as it was. */
+export const visorMoved = (shape: VisorShape, by: number): VisorShape => {
   const [outer, inner] = offsetOutline([
-    { path: shape.outer, by, corner },
-    { path: shape.inner, by, corner },
+    { path: shape.outer, by },
+    { path: shape.inner, by },
   ]);
-  return { outer: outer!, inner: inner! };
+  // A corner is given to one of its two edges: taking the right half twice gives both tips the same one.
+  return { outer: wholeEdge(rightHalf(outer!)), inner: reversed(wholeEdge(reversed(rightHalf(inner!)))) };
 };
+
+const FAR = 1e4;
+const RIGHT: Box = { min: point(0, -FAR), max: point(FAR, FAR) };
+
+const rightHalf = (path: Path): Path => clipToBox(path, RIGHT).flat();
 
 /** The stiffener: the visor's cover less its clearance. */
 export const stiffener = (cover: VisorShape, clearance: number): Piece =>
