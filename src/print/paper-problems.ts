@@ -1,6 +1,6 @@
 import type { Problem } from '../pattern/problem.ts';
 import { mm, type Words, words } from '../words.ts';
-import { COVER_LEAST } from './cover-size.ts';
+import { COVER_LEAST } from './cover/size.ts';
 import type { PaperSpec } from './paper.ts';
 import { sheetGrid } from './sheet-grid.ts';
 import { pageSize, papers } from './sheet-size.ts';

@@ -18,6 +18,8 @@ export interface Placement {
   readonly cells: readonly Cell[];
   /** The windows. Where the paper is endless, cut to the length that is used. */
   readonly grid: SheetGrid;
+  /** A block that came along on endless paper, where it lies. */
+  readonly block?: PieceDrawing;
   /** Sheets the pieces would take unturned in rows, counting the whole rectangle around them. */
   readonly naiveSheets: number;
 }
@@ -27,18 +29,31 @@ const ATTEMPTS = { work: 130, least: 5, most: 16 } as const;
 
 /**
  * Places pieces at least 4 mm apart, turned by quarters, so that they take few sheets: never more than in rows. A
- * piece that fits one sheet is split over two only where that saves a sheet. Same pieces, same answer.
+ * piece that fits one sheet is split over two only where that saves a sheet. Same pieces, same answer. On endless
+ * paper a block may come along that stays upright at the top left.
  */
-export const placePieces = (drawings: readonly PieceDrawing[], grid: SheetGrid): Placement => {
+export const placePieces = (
+  drawings: readonly PieceDrawing[],
+  grid: SheetGrid,
+  block?: PieceDrawing,
+): Placement => {
+  const isEndless = !Number.isFinite(grid.window.height);
+  const all = isEndless && block ? [block, ...drawings] : drawings;
   // Nothing to print?
-  if (drawings.length === 0) return { pieces: [], cells: [], grid, naiveSheets: 0 };
-  const pieces = drawings.map(footprintOf);
+  if (all.length === 0) return { pieces: [], cells: [], grid, naiveSheets: 0 };
+  const pieces = all.map(footprintOf);
   const count = Math.round(ATTEMPTS.work / pieces.length);
   const orders = ordersOf(pieces, Math.min(ATTEMPTS.most, Math.max(ATTEMPTS.least, count)));
-  if (!Number.isFinite(grid.window.width)) return onePage(drawings, pieces, orders, grid);
-  if (!Number.isFinite(grid.window.height)) return onRoll(drawings, pieces, orders, grid);
-  return onSheets(drawings, pieces, orders, grid);
+  if (!isEndless) return onSheets(drawings, pieces, orders, grid);
+  const fixed = all.length - drawings.length;
+  const place = Number.isFinite(grid.window.width) ? onRoll : onePage;
+  const placed = place(all, pieces, blockFirst(orders, fixed), grid, fixed);
+  const [first, ...others] = placed.pieces;
+  return fixed === 1 ? { ...placed, block: first!, pieces: others } : placed;
 };
+
+const blockFirst = (orders: Orders, fixed: number): Orders =>
+  orders.map((order) => [...order.filter((i) => i < fixed), ...order.filter((i) => i >= fixed)]);
 
 type Orders = readonly (readonly number[])[];
 
@@ -147,12 +162,13 @@ const onRoll = (
   pieces: readonly Footprint[],
   orders: Orders,
   grid: SheetGrid,
+  fixed: number,
 ): Placement => {
   const { window, pitch } = grid;
   const columns = Math.max(
     ...pieces.map(sizeOf).map((s) => windowsAcross(Math.min(s.width, s.height), window.width, pitch.width)),
   );
-  const packed = shortest(pieces, [(columns - 1) * pitch.width + window.width], orders);
+  const packed = shortest(pieces, [(columns - 1) * pitch.width + window.width], orders, fixed);
   const endless = { width: window.width, height: packed.length };
   const cut = { window: endless, pitch: { width: pitch.width, height: packed.length } };
   const cells = cellsOf(pieces, packed.spots, cut);
@@ -166,21 +182,22 @@ const onePage = (
   pieces: readonly Footprint[],
   orders: Orders,
   grid: SheetGrid,
+  fixed: number,
 ): Placement => {
   const sizes = pieces.map(sizeOf);
   const area = sizes.reduce((sum, s) => sum + s.width * s.height, 0);
-  const least = Math.max(...sizes.map((s) => Math.min(s.width, s.height)));
+  const least = Math.max(...sizes.map((s, i) => (i < fixed ? s.width : Math.min(s.width, s.height))));
   const longest = Math.max(...sizes.map((s) => Math.max(s.width, s.height)));
   const widths = [longest, ...[0.8, 1, 1.2].map((k) => Math.max(least, k * Math.sqrt(area)))];
-  const packed = shortest(pieces, widths, orders.slice(0, 8));
+  const packed = shortest(pieces, widths, orders.slice(0, 8), fixed);
   const placed = pieces.map((piece, i) => placedFootprint(piece, packed.spots[i]!));
   const size = { width: boxWidth(boxUnion(placed.map((p) => p.box))), height: packed.length };
   const cells = [{ row: 0, column: 0 }];
   return settled(drawings, pieces, { spots: packed.spots, cells }, { ...grid, window: size, pitch: size }, 1);
 };
 
-const shortest = (pieces: readonly Footprint[], widths: readonly number[], orders: Orders) => {
-  const poses = pieces.map(rollPoses);
+const shortest = (pieces: readonly Footprint[], widths: readonly number[], orders: Orders, fixed: number) => {
+  const poses = pieces.map((piece, i) => rollPoses(piece, i < fixed ? [0] : [0, 1, 2, 3]));
   let best: { readonly spots: readonly Spot[]; readonly length: number; readonly area: number } | null = null;
   for (const width of widths) {
     for (const order of orders) {

@@ -1,8 +1,8 @@
 import type { Mark, PieceDrawing } from '../../src/drawing/drawing.ts';
 import { boundsOf } from '../../src/geometry/bounds.ts';
+import { reversed } from '../../src/geometry/measure.ts';
 import { arc, circle, cubic, line, type Path, pathEnd, polygon } from '../../src/geometry/path.ts';
 import { type Point, point } from '../../src/geometry/point.ts';
-import { reversed } from '../../src/geometry/measure.ts';
 
 /** A drawn piece with its cut line, a stitch line where one is given, a grainline and a label. */
 export const drawn = (
@@ -16,7 +16,15 @@ export const drawn = (
   const marks: Mark[] = [
     { kind: 'line', role: 'cut', path: silhouette },
     ...(more.stitch ? [{ kind: 'line', role: 'stitch', path: more.stitch } as const] : []),
-    { kind: 'text', role: 'title', at: point(at.x - 18, at.y + 3), lines: [name], size: 4.9, align: 'start', angle: 0 },
+    {
+      kind: 'text',
+      role: 'title',
+      at: point(at.x - 18, at.y + 3),
+      lines: [name],
+      size: 4.9,
+      align: 'start',
+      angle: 0,
+    },
     {
       kind: 'text',
       role: 'label',
@@ -62,12 +70,7 @@ export const visor = (id: string, name: string, grown = 6): PieceDrawing =>
 
 export const band = (id: string, name: string, length = 572, height = 50): PieceDrawing =>
   drawn(id, name, rectangle(length, height), {
-    stitch: polygon([
-      point(6, 6),
-      point(length - 6, 6),
-      point(length - 6, height - 6),
-      point(6, height - 6),
-    ]),
+    stitch: polygon([point(6, 6), point(length - 6, 6), point(length - 6, height - 6), point(6, height - 6)]),
     at: point(length / 2, height / 2),
   });
 

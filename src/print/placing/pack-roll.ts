@@ -6,7 +6,6 @@ import { type Mask, maskOf, reachOf } from './mask.ts';
 import type { Spot } from './pack-sheets.ts';
 
 const CELL: Size = { width: 3, height: 3 };
-const TURNS: readonly Turn[] = [0, 1, 2, 3];
 const NO_INSET: Size = { width: 0, height: 0 };
 
 export interface RollPose {
@@ -16,8 +15,8 @@ export interface RollPose {
 }
 
 /** The ways a piece can be turned, in cells. */
-export const rollPoses = (piece: Footprint): readonly RollPose[] =>
-  TURNS.map((turn) => {
+export const rollPoses = (piece: Footprint, turns: readonly Turn[]): readonly RollPose[] =>
+  turns.map((turn) => {
     const turned = turnedFootprint(piece, turn);
     const { x: width, y: height } = turned.box.max;
     return { turn, size: { width, height }, mask: maskOf(turned, CELL, NO_INSET) };

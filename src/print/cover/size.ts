@@ -1,5 +1,5 @@
-import { inches } from '../units.ts';
-import type { Size } from './sheet-size.ts';
+import { inches } from '../../units.ts';
+import type { Size } from '../sheet-size.ts';
 
 /** The test squares, mm: one for either ruler. */
 export const SQUARE_MM = 100;

@@ -1,0 +1,134 @@
+import type { LineRole, Mark, PieceDrawing } from '../../drawing/drawing.ts';
+import { dateWords } from '../../drawing/label-words.ts';
+import { textStyles } from '../../drawing/roles.ts';
+import { wrapped } from '../../drawing/wrap.ts';
+import { polygon } from '../../geometry/path.ts';
+import { point } from '../../geometry/point.ts';
+import { formatLength } from '../../units.ts';
+import type { PaperSpec } from '../paper.ts';
+import type { Heading } from '../sheet.ts';
+import type { Cell, SheetGrid } from '../sheet-grid.ts';
+import type { Size } from '../sheet-size.ts';
+import { text } from '../tag.ts';
+import { fillColumns, type Part, paragraph } from './flow.ts';
+import { sheetMap } from './map.ts';
+import { pieceParts } from './pieces.ts';
+import { COVER_LEAST, GAP, HEAD, SQUARE_INCH, SQUARE_MM } from './size.ts';
+import { inchSquare, metricSquare } from './squares.ts';
+
+/** What the first sheet is made from. */
+export interface CoverContent {
+  readonly heading: Heading;
+  readonly paper: PaperSpec;
+  readonly pieces: readonly PieceDrawing[];
+  readonly cells: readonly Cell[];
+  readonly grid: SheetGrid;
+}
+
+/**
+ * The first sheet, and one more where the list of pieces is long: whose cap, the test squares, the sheet map, the
+ * key of the lines, the pieces. Marks in a box of a size (mm), its lower left corner on the origin.
+ */
+export const coverSheets = (content: CoverContent, size: Size): readonly (readonly Mark[])[] => {
+  const stacked = size.height >= COVER_LEAST[0]!.height && size.width >= COVER_LEAST[0]!.width;
+  const top = size.height - HEAD;
+  const below = point(0, top - SQUARE_MM - GAP);
+  const beside = point(SQUARE_MM + GAP, top);
+  const inch = inchPart(content)(stacked ? below : beside);
+  const squares = [...metricSquare(point(0, top)).marks, ...inch.marks];
+  const side = stacked ? SQUARE_INCH + GAP : SQUARE_MM + GAP + SQUARE_INCH + GAP;
+  const wide = size.width - side;
+  const foot = top - (stacked ? SQUARE_MM + GAP + SQUARE_INCH : SQUARE_INCH) - GAP;
+  const list = listParts(content, wide);
+  const map = stacked
+    ? mapPart(content, { width: wide, height: top * 0.42 })(point(side, top))
+    : mapPart(content, { width: side - GAP, height: foot - 8 })(point(0, foot));
+  const used = stacked ? map.height + GAP : 0;
+  const columns = [{ at: point(side, top - used), height: top - used }];
+  const { marks, rest } = fillColumns(list, columns);
+  const first = [...headMarks(content.heading, size), ...squares, ...map.marks, ...marks];
+  return [first, ...furtherSheets(rest, content, size)];
+};
+
+/** The list goes on over as many sheets as it needs. */
+const furtherSheets = (
+  rest: readonly Part[],
+  content: CoverContent,
+  size: Size,
+): readonly (readonly Mark[])[] => {
+  if (rest.length === 0) return [];
+  const wide = (size.width - GAP) / 2;
+  const columns = [0, wide + GAP].map((x) => ({
+    at: point(x, size.height - HEAD),
+    height: size.height - HEAD,
+  }));
+  const { marks, rest: more } = fillColumns(rest, columns);
+  // A part taller than a sheet would never end: it cannot be, but this must not hang.
+  const further = more.length < rest.length ? furtherSheets(more, content, size) : [];
+  return [[...headMarks(content.heading, size), ...marks], ...further];
+};
+
+/** The same for endless paper: one block, as wide as the squares and the list need. */
+export const coverBlock = (content: CoverContent): PieceDrawing => {
+  const wide = 100;
+  const side = SQUARE_MM + GAP + SQUARE_INCH + GAP;
+  const parts = listParts(content, wide);
+  const tall = Math.max(SQUARE_INCH, ...[parts.reduce((sum, part) => sum + part(point(0, 0)).height, 0)]);
+  const size = { width: side + wide, height: HEAD + tall };
+  const marks = [
+    ...headMarks(content.heading, size),
+    ...metricSquare(point(0, tall)).marks,
+    ...inchPart(content)(point(SQUARE_MM + GAP, tall)).marks,
+    ...fillColumns(parts, [{ at: point(side, tall), height: Infinity }]).marks,
+  ];
+  const [b, d] = [point(size.width, 0), point(0, size.height)];
+  const corner = point(size.width, size.height);
+  return {
+    id: 'cover',
+    name: '',
+    marks,
+    silhouette: polygon([point(0, 0), b, corner, d]),
+    bounds: { min: point(0, 0), max: corner },
+  };
+};
+
+const inchPart = ({ pieces, cells, paper }: CoverContent): Part => {
+  const roles = new Set(
+    pieces.flatMap((p) => p.marks.flatMap((m): LineRole[] => (m.kind === 'line' ? [m.role] : []))),
+  );
+  if (cells.length > 1) roles.add('sheet');
+  return inchSquare(roles, paper, cells.length > 1);
+};
+
+const listParts = ({ pieces }: CoverContent, width: number): readonly Part[] => [
+  paragraph('title', pieces.length === 1 ? 'One piece' : `${pieces.length} pieces`, width, 1),
+  ...pieceParts(pieces, width),
+];
+
+const mapPart = ({ cells, pieces, grid }: CoverContent, most: Size): Part => {
+  const title = paragraph(
+    'title',
+    cells.length === 1 ? 'One sheet' : `${cells.length} sheets`,
+    most.width,
+    1.5,
+  );
+  return (at) => {
+    const head = title(at);
+    const room = { width: most.width, height: most.height - head.height };
+    const map = sheetMap(cells, pieces, grid, room)(point(at.x, at.y - head.height));
+    return { marks: [...head.marks, ...map.marks], height: head.height + map.height };
+  };
+};
+
+/** Whose cap this is. */
+const headMarks = ({ cap, wearer, date, unit, finishedGirth }: Heading, size: Size): readonly Mark[] => {
+  const girth = `Finished girth ${formatLength(finishedGirth, unit)}`;
+  const facts = [wearer === '' ? '' : `For ${wearer}`, girth, dateWords(date)].filter((s) => s !== '');
+  const big = 7;
+  const title = wrapped([cap], size.width / big, true)[0] ?? '';
+  const note = textStyles.label.size;
+  return [
+    text('title', point(0, size.height - big / 2), [title], big),
+    text('label', point(0, size.height - big - note), [facts.join(' · ')]),
+  ];
+};

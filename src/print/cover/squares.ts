@@ -1,0 +1,131 @@
+import type { LineRole, Mark } from '../../drawing/drawing.ts';
+import { textStyles } from '../../drawing/roles.ts';
+import { line, polygon } from '../../geometry/path.ts';
+import { type Point, point } from '../../geometry/point.ts';
+import type { PaperSpec } from '../paper.ts';
+import { text } from '../tag.ts';
+import { column, type Part, paragraph, space } from './flow.ts';
+import { SQUARE_INCH, SQUARE_MM } from './size.ts';
+
+/** From a square's line to the words inside it, mm. */
+const PAD = 8;
+
+/** A square with its upper left corner on a point, its length written along two of its sides, and words inside. */
+const square =
+  (length: number, label: string, inside: readonly Part[]): Part =>
+  (at) => {
+    const [x0, x1, y0, y1] = [at.x, at.x + length, at.y - length, at.y];
+    const { size } = textStyles.dimension;
+    const foot = {
+      ...text('dimension', point((x0 + x1) / 2, y0 + size), [label]),
+      align: 'middle' as const,
+    };
+    const side = {
+      ...text('dimension', point(x1 - size, (y0 + y1) / 2), [label]),
+      align: 'middle' as const,
+      angle: Math.PI / 2,
+    };
+    const outline: Mark = {
+      kind: 'line',
+      role: 'mark',
+      path: polygon([point(x0, y0), point(x1, y0), point(x1, y1), point(x0, y1)]),
+    };
+    const words = column(inside)(point(x0 + PAD, y1 - PAD));
+    return { marks: [outline, foot, side, ...words.marks], height: length };
+  };
+
+/** The 100 mm test square, with what to do about it. */
+export const metricSquare = square(SQUARE_MM, '100 mm', [
+  paragraph('title', 'Print at 100 %', SQUARE_MM - 2 * PAD, 1),
+  paragraph('label', 'Do not fit to page, shrink or enlarge.', SQUARE_MM - 2 * PAD, 5),
+  paragraph(
+    'note',
+    'Print this sheet first and measure this square with a ruler, across and down.',
+    SQUARE_MM - 2 * PAD,
+    2,
+  ),
+  paragraph('note', '100 mm both ways: print the rest.', SQUARE_MM - 2 * PAD, 2),
+  paragraph(
+    'note',
+    'Off by a little: type what you measured under Paper, and download the pattern again.',
+    SQUARE_MM - 2 * PAD,
+    2,
+  ),
+  paragraph(
+    'note',
+    'Off by more than 10 mm: the print was scaled. Look for “actual size” or “100 %” in the print dialog.',
+    SQUARE_MM - 2 * PAD,
+  ),
+]);
+
+/** The 4 in test square, with the key of the lines and how the sheets are joined. */
+export const inchSquare = (
+  roles: ReadonlySet<LineRole>,
+  { join }: Pick<PaperSpec, 'join'>,
+  joined: boolean,
+): Part => {
+  const width = SQUARE_INCH - 2 * PAD;
+  const steps = joined ? JOINING[join] : [];
+  return square(SQUARE_INCH, '4 in', [
+    ...KEY.filter(([role]) => roles.has(role)).map(([role, words]) => sample(role, words, width)),
+    space(3),
+    ...steps.map((words, i) => paragraph(i === 0 ? 'sheet' : 'note', words, width, 1)),
+  ]);
+};
+
+/** Each kind of line and its name in the trade. */
+const KEY: readonly (readonly [LineRole, string])[] = [
+  ['cut', 'cut line'],
+  ['stitch', 'stitch line'],
+  ['fold', 'fold: lay it on folded cloth'],
+  ['grain', 'grainline, along the cloth'],
+  ['centre', 'centre line'],
+  ['sheet', 'where sheets join'],
+];
+
+const SAMPLE = 26;
+
+const sample =
+  (role: LineRole, words: string, width: number): Part =>
+  (at) => {
+    const height = 4.8;
+    const y = at.y - height / 2;
+    const stroke: Mark = {
+      kind: 'line',
+      role,
+      path: [line(at, point(at.x + SAMPLE, at.y))].map((l) => ({
+        ...l,
+        from: point(at.x, y),
+        to: point(at.x + SAMPLE, y),
+      })),
+    };
+    const head = role === 'grain' ? heads(point(at.x, y), point(at.x + SAMPLE, y)) : [];
+    return {
+      marks: [stroke, ...head, text('note', point(at.x + SAMPLE + 4, y), [words])],
+      height: width > 0 ? height : 0,
+    };
+  };
+
+const heads = (from: Point, to: Point): readonly Mark[] =>
+  [
+    { tip: from, way: 1 },
+    { tip: to, way: -1 },
+  ].map(({ tip, way }) => ({
+    kind: 'line',
+    role: 'grain',
+    filled: true,
+    path: polygon([tip, point(tip.x + way * 3, tip.y + 1), point(tip.x + way * 3, tip.y - 1)]),
+  }));
+
+const JOINING: Readonly<Record<PaperSpec['join'], readonly string[]>> = {
+  overlap: [
+    'Joining the sheets',
+    'Cut off the margin along the dashed line at the left and at the top of a sheet, where it has a neighbour there.',
+    'Lay it over the neighbour up to that sheet’s dashed line, so that the diamonds close, and glue. Work row by row.',
+  ],
+  butt: [
+    'Joining the sheets',
+    'Cut off the margins along the dashed lines.',
+    'Lay the edges together, so that the half diamonds close, and tape them from behind. Work row by row.',
+  ],
+};
