@@ -1,1 +1,16 @@
-export const a: number = 1;
+import '@fontsource-variable/source-sans-3';
+import './ui/styles/base.css';
+import './ui/styles/frame.css';
+import './ui/styles/controls.css';
+import './ui/styles/stages.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './ui/App.tsx';
+
+const root = document.getElementById('root');
+if (!root) throw new Error('index.html has no element to put the studio in');
+createRoot(root).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

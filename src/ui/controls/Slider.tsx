@@ -1,8 +1,9 @@
 import { useId } from 'react';
 import type { FieldId } from '../../state/field.ts';
+import { useProblems } from '../../state/use-problems.ts';
 import { Figures } from '../Said.tsx';
 import { notationOf } from './notation.ts';
-import { Problems, useProblems } from './Problems.tsx';
+import { Problems } from './Problems.tsx';
 import { type Ranged, Track } from './Track.tsx';
 import { TypedInput } from './TypedInput.tsx';
 import { useTyped } from './use-typed.ts';

@@ -2,6 +2,7 @@ import type { KeyboardEvent } from 'react';
 import { settle } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import type { Notation } from './notation.ts';
+import { Typeset } from './Typeset.tsx';
 import type { TypedField } from './use-typed.ts';
 
 interface Props {
@@ -21,25 +22,27 @@ interface Props {
 export const TypedInput = ({ typed, notation, wrong = false, wide = false, onStep, ...props }: Props) => {
   const unit = useStudio((s) => s.wish.unit);
   return (
-    <input
-      type="text"
-      className={wide ? 'figures wide' : 'figures'}
-      autoComplete="off"
-      spellCheck={false}
-      inputMode={notation.figures(unit) ? 'decimal' : 'text'}
-      id={props.id}
-      aria-label={props.name}
-      aria-describedby={props.describedBy}
-      aria-invalid={wrong || typed.message !== null || undefined}
-      placeholder={props.placeholder}
-      value={typed.text}
-      onChange={(event) => typed.onInput(event.target.value)}
-      onFocus={(event) => event.target.select()}
-      onBlur={typed.onLeave}
-      onKeyDown={(event) => {
-        if (event.key === 'Enter') settle();
-        onStep?.(event);
-      }}
-    />
+    <Typeset text={typed.text} wide={wide}>
+      <input
+        type="text"
+        className={wide ? 'figures wide' : 'figures'}
+        autoComplete="off"
+        spellCheck={false}
+        inputMode={notation.figures(unit) ? 'decimal' : 'text'}
+        id={props.id}
+        aria-label={props.name}
+        aria-describedby={props.describedBy}
+        aria-invalid={wrong || typed.message !== null || undefined}
+        placeholder={props.placeholder}
+        value={typed.text}
+        onChange={(event) => typed.onInput(event.target.value)}
+        onFocus={(event) => event.target.select()}
+        onBlur={typed.onLeave}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') settle();
+          onStep?.(event);
+        }}
+      />
+    </Typeset>
   );
 };

@@ -4,6 +4,7 @@ import {
   formatLength,
   formatRatio,
   formatRow,
+  inches,
   type LengthFormat,
   parseAngle,
   parseLength,
@@ -61,6 +62,26 @@ const rowNotation: Notation = {
     return read.ok ? { ok: true, value: read.mm } : read;
   },
   figures: () => false,
+};
+
+/** The test square of the unit in use, mm. */
+const squareOf = (unit: Unit): number => (unit === 'cm' ? 100 : inches(4));
+
+/**
+ * What a test square measured, kept as what the 100 mm square would measure. In inches the 4 in square is measured.
+ * A lone number is in millimetres, or inches.
+ */
+export const squareNotation: Notation = {
+  write: (value, unit) => {
+    const measured = (Number(value) / 100) * squareOf(unit);
+    return unit === 'cm' ? `${+measured.toFixed(2)} mm` : formatLength(measured, unit, { finer: true });
+  },
+  read: (text, unit) => {
+    const lone = unit === 'cm' && /^[\d.,\s]+$/.test(text);
+    const read = parseLength(lone ? `${text} mm` : text, unit);
+    return read.ok ? { ok: true, value: (read.mm / squareOf(unit)) * 100 } : read;
+  },
+  figures: (unit) => unit === 'cm',
 };
 
 /** Lengths chosen in steps under a millimetre are written finer. */

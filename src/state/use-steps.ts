@@ -1,0 +1,11 @@
+import { useStore } from 'zustand';
+import { past, useStudio } from './studio.ts';
+
+/** How many steps can be taken back, and how many forward again. */
+export const useSteps = (): { readonly back: number; readonly forward: number } => {
+  // The history keeps its lists and changes them in place, so their lengths are read when the wish changes too.
+  useStudio((s) => s.wish);
+  const back = useStore(past, (s) => s.pastStates.length);
+  const forward = useStore(past, (s) => s.futureStates.length);
+  return { back, forward };
+};

@@ -1,0 +1,24 @@
+import { choose, light } from '../state/actions.ts';
+import { useStudio } from '../state/studio.ts';
+import { onTable } from './on-table.ts';
+import { Table } from './table/Table.tsx';
+
+/** The table, with the last cap that can be sewn, and the ghost of what lay there while a measure is moved. */
+export const TableView = () => {
+  const good = useStudio((s) => s.good);
+  const from = useStudio((s) => s.moving?.from ?? null);
+  const unit = useStudio((s) => s.wish.unit);
+  const chosen = useStudio((s) => s.chosen);
+  const lit = useStudio((s) => s.lit);
+  return (
+    <Table
+      drawings={onTable(good, unit)}
+      ghost={from === null || from === good ? null : onTable(from, unit)}
+      unit={unit}
+      chosen={chosen}
+      lit={lit}
+      onChoose={choose}
+      onLight={light}
+    />
+  );
+};

@@ -1,0 +1,68 @@
+import type { ReactNode } from 'react';
+import { goTo, open } from '../state/actions.ts';
+import { derived } from '../state/derived.ts';
+import { type Detail, useStudio } from '../state/studio.ts';
+import { mm, type Words, words } from '../words.ts';
+import { useSheets } from './paper/use-sheets.ts';
+import { Said } from './Said.tsx';
+
+/** The numbers that matter, always in sight. Each opens how it comes about. */
+export const Tally = () => {
+  const draft = useStudio((s) => derived(s.good).draft);
+  const stopped = useStudio((s) => s.wish !== s.good);
+  if (draft === null) return null;
+  const { finishedGirth, crownGirth, tip, seams } = draft;
+  const meeting = seams.filter((seam) => seam.meets).length;
+  return (
+    <section className="tally" aria-label="The tally">
+      {stopped && <p className="remark">The table shows the last cap that can be sewn.</p>}
+      <Item detail="inside" name="Inside" figure={words`${mm(finishedGirth)}`} />
+      <Item detail="crown" name="Crown" figure={words`${mm(crownGirth)}`} />
+      <Item detail="tip" name="Tip" figure={tipWords(tip)} />
+      <Item detail="seams" figure={[`${meeting} of ${seams.length}`]} name="seams meet" after />
+      <Sheets />
+      <Item detail="piece" name="Show the arithmetic" />
+    </section>
+  );
+};
+
+const tipWords = ({ length, breadth }: { readonly length: number; readonly breadth: number }): Words =>
+  length === breadth ? words`${mm(length)} across` : words`${mm(length)} × ${mm(breadth)}`;
+
+interface ItemProps {
+  readonly detail: Detail;
+  readonly name: string;
+  readonly figure?: Words;
+  /** The name stands after its figure. */
+  readonly after?: boolean;
+}
+
+const Item = ({ detail, name, figure, after = false }: ItemProps) => {
+  const isOpen = useStudio((s) => s.detail === detail);
+  const shown: ReactNode = figure && (
+    <b>
+      <Said words={figure} />
+    </b>
+  );
+  return (
+    <button
+      type="button"
+      aria-expanded={isOpen}
+      aria-controls="detail"
+      onClick={() => open(isOpen ? null : detail)}
+    >
+      {after ? shown : name} {after ? name : shown}
+    </button>
+  );
+};
+
+const Sheets = () => {
+  const { set } = useSheets();
+  if (set === null) return null;
+  const count = set.sheets.length;
+  return (
+    <button type="button" onClick={() => goTo('paper')}>
+      <b>{count}</b> {count === 1 ? 'sheet' : 'sheets'}
+    </button>
+  );
+};

@@ -1,0 +1,60 @@
+import { type KeyboardEvent, useRef } from 'react';
+import { goTo } from '../state/actions.ts';
+import { type Stage, stageNames, stages } from '../state/stage.ts';
+import { useStudio } from '../state/studio.ts';
+
+/** The stages of the work, marked along a measuring tape. Arrow keys walk along it. */
+export const Tape = () => {
+  const current = useStudio((s) => s.stage);
+  const tape = useRef<HTMLDivElement>(null);
+  const onKeyDown = (event: KeyboardEvent) => {
+    const to = walked(event.key, stages.indexOf(current));
+    if (to === null) return;
+    event.preventDefault();
+    goTo(to);
+    tape.current?.querySelector<HTMLElement>(`#stage-${to}`)?.focus();
+  };
+  return (
+    <nav className="tape" aria-label="Stages of the work">
+      <Ticks />
+      <div ref={tape} role="tablist" aria-label="Stages" onKeyDown={onKeyDown}>
+        {stages.map((stage, i) => (
+          <button
+            key={stage}
+            type="button"
+            role="tab"
+            id={`stage-${stage}`}
+            aria-controls="ticket"
+            aria-selected={stage === current}
+            tabIndex={stage === current ? 0 : -1}
+            onClick={() => goTo(stage)}
+          >
+            <span className="mark" aria-hidden="true">
+              {i}
+            </span>
+            {stageNames[stage]}
+          </button>
+        ))}
+      </div>
+    </nav>
+  );
+};
+
+/** Ten divisions to a stage, as on a tape: long at the stage, middling at the half. */
+const TICKS = stages.flatMap((_, i) =>
+  Array.from({ length: 10 }, (_, j) => ({ at: i * 10 + j, length: j === 0 ? 14 : j === 5 ? 8 : 5 })),
+);
+
+const Ticks = () => (
+  <svg aria-hidden="true">
+    {TICKS.slice(1).map(({ at, length }) => (
+      <line key={at} x1={`${at * 2}%`} x2={`${at * 2}%`} y1="0" y2={length} />
+    ))}
+  </svg>
+);
+
+const walked = (key: string, from: number): Stage | null => {
+  const last = stages.length - 1;
+  const to = { ArrowRight: from + 1, ArrowLeft: from - 1, Home: 0, End: last }[key];
+  return to === undefined ? null : (stages[(to + stages.length) % stages.length] ?? null);
+};

@@ -1,0 +1,68 @@
+import { flatTopParameters } from '../../caps/flat-top/parameters.ts';
+import type { FollowingParameter, Parameter, ParameterTable } from '../../caps/parameter.ts';
+import { type FieldId, readField } from '../../state/field.ts';
+import { useStudio } from '../../state/studio.ts';
+import { Choice } from './Choice.tsx';
+import { Measure } from './Measure.tsx';
+import { lengthNotation, notationOf } from './notation.ts';
+import { Slider } from './Slider.tsx';
+import { Switch } from './Switch.tsx';
+
+const table: ParameterTable = flatTopParameters;
+
+/** The control for one row of the parameter table, or nothing while its row does not apply. */
+export const Wished = ({ name }: { readonly name: string }) => {
+  const parameter = table[name];
+  const applies = useStudio(
+    (s) => !parameter?.when || readField(s.wish, `cap.${parameter.when.key}`) === parameter.when.is,
+  );
+  return parameter !== undefined && applies ? <Control field={`cap.${name}`} parameter={parameter} /> : null;
+};
+
+const Control = ({ field, parameter }: { readonly field: FieldId; readonly parameter: Parameter }) => {
+  switch (parameter.kind) {
+    case 'length':
+    case 'angle':
+    case 'ratio':
+      return <Slider field={field} parameter={parameter} />;
+    case 'choice':
+      return <Choice field={field} parameter={parameter} />;
+    case 'switch':
+      return <Switch field={field} parameter={parameter} />;
+    case 'following':
+      return <Following field={field} parameter={parameter} />;
+    case 'row':
+      return (
+        <Measure
+          field={field}
+          label={parameter.label}
+          help={parameter.help}
+          notation={notationOf(parameter)}
+          empty="clears"
+          wide
+        />
+      );
+  }
+};
+
+/** A length that is that of another field until it gets its own. */
+const Following = ({
+  field,
+  parameter,
+}: {
+  readonly field: FieldId;
+  readonly parameter: FollowingParameter;
+}) => {
+  const followed = useStudio((s) => Number(readField(s.wish, `cap.${parameter.follows}`)));
+  const unit = useStudio((s) => s.wish.unit);
+  return (
+    <Measure
+      field={field}
+      label={parameter.label}
+      help={parameter.help}
+      notation={lengthNotation}
+      empty="clears"
+      placeholder={lengthNotation.write(followed, unit)}
+    />
+  );
+};

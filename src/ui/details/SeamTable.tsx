@@ -1,0 +1,55 @@
+import type { Draft } from '../../design/derive.ts';
+import type { SeamReport } from '../../pattern/seam-check.ts';
+import { useStudio } from '../../state/studio.ts';
+import { EXACT_DECIMALS, formatLength, formatRatio } from '../../units.ts';
+
+/** Every seam with both its lengths, their difference, its ease and its notches. */
+export const SeamTable = ({ draft }: { readonly draft: Draft }) => {
+  const unit = useStudio((s) => s.wish.unit);
+  const off = draft.seams.filter((seam) => !seam.meets);
+  return (
+    <>
+      <p className="help">
+        {off.length === 0
+          ? 'Both sides of every seam are measured on the pieces themselves.'
+          : 'Some seams do not meet: please do not cut this pattern.'}{' '}
+        Lengths in {unit === 'cm' ? 'centimetres' : 'inches'}.
+      </p>
+      <div className="scrolls">
+        <table className="seam-check">
+          <thead>
+            <tr>
+              <th scope="col">Seam</th>
+              <th scope="col">One side</th>
+              <th scope="col">The other</th>
+              <th scope="col">Apart</th>
+              <th scope="col">Ease</th>
+              <th scope="col">Notches</th>
+            </tr>
+          </thead>
+          <tbody>
+            {draft.seams.map((report) => (
+              <Row key={report.seam.id} report={report} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </>
+  );
+};
+
+const Row = ({ report: { seam, a, b, difference, notches, meets } }: { readonly report: SeamReport }) => {
+  const unit = useStudio((s) => s.wish.unit);
+  const length = (mm: number) => formatLength(mm, unit, { decimals: EXACT_DECIMALS[unit], bare: true });
+  const all = notches.unmatched.length === 0;
+  return (
+    <tr className={meets ? undefined : 'off'}>
+      <th scope="row">{seam.name}</th>
+      <td>{length(a)}</td>
+      <td>{length(b)}</td>
+      <td>{length(Math.abs(difference))}</td>
+      <td>{seam.ease === 0 ? '–' : formatRatio(seam.ease)}</td>
+      <td>{all ? (notches.matched > 0 ? 'meet' : '–') : `${notches.unmatched.join(', ')}: no partner`}</td>
+    </tr>
+  );
+};

@@ -1,0 +1,73 @@
+import { useRef, useState } from 'react';
+import { papers } from '../../print/sheet-size.ts';
+import { useSheets } from './use-sheets.ts';
+
+type Work =
+  | { readonly state: 'resting' }
+  | { readonly state: 'working'; readonly done: number }
+  | { readonly state: 'done'; readonly file: string }
+  | { readonly state: 'failed' };
+
+/** Writes the pattern as a PDF, says how far it is, can be stopped, and says where the file went. */
+export const Download = ({ ready }: { readonly ready: boolean }) => {
+  const { set, stale } = useSheets();
+  const [work, setWork] = useState<Work>({ state: 'resting' });
+  const stopping = useRef<AbortController | null>(null);
+
+  const start = async () => {
+    if (set === null) return;
+    const stop = new AbortController();
+    stopping.current = stop;
+    setWork({ state: 'working', done: 0 });
+    try {
+      const { makePdf } = await import('../../print/make-pdf.ts');
+      const onProgress = (done: number) => setWork({ state: 'working', done });
+      const pdf = await makePdf(set, { onProgress, signal: stop.signal });
+      const file = `${fileName(set.heading.cap)}, ${papers[set.paper.paper].label.split(',')[0]}.pdf`;
+      hand(pdf, file);
+      setWork({ state: 'done', file });
+    } catch (error) {
+      setWork({ state: stop.signal.aborted ? 'resting' : 'failed' });
+      if (!stop.signal.aborted) console.error(error);
+    }
+  };
+
+  const working = work.state === 'working';
+  return (
+    <div className="download">
+      <button type="button" className="main" disabled={!ready || stale || working} onClick={start}>
+        Download pattern PDF
+      </button>
+      {working && (
+        <>
+          <progress value={work.done} aria-label="Writing the PDF" />
+          <button type="button" onClick={() => stopping.current?.abort()}>
+            Stop
+          </button>
+        </>
+      )}
+      <p className="help" role="status">
+        {work.state === 'done' && `“${work.file}” is with your browser’s downloads. Print it at 100 %.`}
+        {work.state === 'failed' &&
+          'The PDF could not be written. Nothing of your work is lost; please try again.'}
+      </p>
+    </div>
+  );
+};
+
+/** A name that every file system takes. */
+const fileName = (name: string): string =>
+  name
+    .replace(/[\\/:*?"<>|\p{Cc}]/gu, ' ')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .slice(0, 80) || 'Cap';
+
+const hand = (pdf: Blob, file: string): void => {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(pdf);
+  link.download = file;
+  link.click();
+  // The browser has taken the file once this turn is over; a minute is ample for a slow disk.
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+};

@@ -1,0 +1,81 @@
+import { drawPattern } from '../../drawing/draw-piece.ts';
+import { paperProblems } from '../../print/paper-problems.ts';
+import type { SheetSet } from '../../print/sheet.ts';
+import { derived } from '../../state/derived.ts';
+import { type Studio, useStudio } from '../../state/studio.ts';
+
+/** The sheets of what lies on the table, and whether they are still being laid out again. */
+export interface SheetsNow {
+  readonly set: SheetSet | null;
+  readonly stale: boolean;
+}
+
+let now: SheetsNow = { set: null, stale: true };
+const listeners = new Set<() => void>();
+
+const tell = (next: SheetsNow): void => {
+  now = next;
+  for (const listener of listeners) listener();
+};
+
+export const sheetsNow = (): SheetsNow => now;
+export const onSheets = (listener: () => void): (() => void) => {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+};
+
+/** Sheets are laid out once the hand has rested this long, ms: never while a slider moves. */
+const REST = 300;
+
+/** Lays the sheets out again whenever what they show has changed and rests. Returns how to stop. */
+export const keepSheets = (): (() => void) => {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const soon = (wait: number) => {
+    clearTimeout(timer);
+    timer = setTimeout(() => void layOut(), wait);
+    if (!now.stale) tell({ ...now, stale: true });
+  };
+  const stop = useStudio.subscribe((state, before) => {
+    if (changes(state, before) || (now.stale && state.moving === null && before.moving !== null)) soon(REST);
+    if (state.moving !== null) clearTimeout(timer);
+  });
+  soon(0);
+  return () => {
+    clearTimeout(timer);
+    stop();
+  };
+};
+
+const changes = (state: Studio, before: Studio): boolean =>
+  state.good !== before.good ||
+  state.wish.paper !== before.wish.paper ||
+  state.wish.unit !== before.wish.unit;
+
+/** The paper as wished, on the last cap that can be sewn. */
+const layOut = async (): Promise<void> => {
+  const { sheetsOf } = await import('../../print/sheets.ts');
+  const { good, wish } = useStudio.getState();
+  const { draft } = derived(good);
+  // A paper that cannot be printed on has its problem beside it; the last sheets stay.
+  if (draft === null || paperProblems(wish.paper).length > 0) return;
+  const facts = {
+    cap: good.cap.name.trim(),
+    wearer: good.head.name.trim(),
+    finishedGirth: draft.finishedGirth,
+    date: today(),
+  };
+  const drawings = drawPattern(draft.pattern, {
+    unit: wish.unit,
+    halves: wish.paper.halves,
+    dimensions: false,
+    label: facts,
+  });
+  tell({ set: sheetsOf(drawings, wish.paper, { ...facts, unit: wish.unit }), stale: false });
+};
+
+/** The day on the wearer's own calendar, as 2026-11-25. */
+const today = (): string => {
+  const day = new Date();
+  const two = (n: number): string => String(n).padStart(2, '0');
+  return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
+};

@@ -1,0 +1,75 @@
+import { clothNames } from '../../drawing/cut-words.ts';
+import type { Cloth, Cut, Piece } from '../../pattern/piece.ts';
+import { choose, light } from '../../state/actions.ts';
+import { derived } from '../../state/derived.ts';
+import { useStudio } from '../../state/studio.ts';
+
+interface Row {
+  readonly piece: Piece;
+  readonly cut: Cut;
+}
+
+/** What to cut, cloth by cloth. */
+export const ClothStage = () => {
+  const pieces = useStudio((s) => derived(s.good).draft?.pattern.pieces ?? []);
+  const cloths = Object.keys(clothNames) as readonly Cloth[];
+  return (
+    <>
+      <p className="lead">What to cut, cloth by cloth. Cut mirrored pieces with the pattern face down.</p>
+      {cloths.map((cloth) => {
+        const rows = pieces.flatMap((piece) =>
+          piece.cuts.filter((cut) => cut.cloth === cloth).map((cut): Row => ({ piece, cut })),
+        );
+        return rows.length === 0 ? null : <CutList key={cloth} cloth={cloth} rows={rows} />;
+      })}
+    </>
+  );
+};
+
+const CutList = ({ cloth, rows }: { readonly cloth: Cloth; readonly rows: readonly Row[] }) => {
+  const halves = useStudio((s) => s.wish.paper.halves);
+  return (
+    <table className="list">
+      <caption>{clothNames[cloth]}</caption>
+      <thead>
+        <tr>
+          <th scope="col">Piece</th>
+          <th scope="col">Cut</th>
+          <th scope="col">Mirrored</th>
+          {halves && <th scope="col">On the fold</th>}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ piece, cut }) => (
+          <PieceRow key={piece.id} piece={piece}>
+            <td>{cut.count}</td>
+            <td>{cut.mirrored ? `${cut.mirrored} of ${cut.count}` : ''}</td>
+            {halves && <td>{piece.foldable ? 'yes' : ''}</td>}
+          </PieceRow>
+        ))}
+      </tbody>
+    </table>
+  );
+};
+
+/** A row that points at its piece on the table. */
+const PieceRow = ({ piece, children }: { readonly piece: Piece; readonly children: React.ReactNode }) => {
+  const chosen = useStudio((s) => s.chosen === piece.id);
+  return (
+    <tr onPointerEnter={() => light(piece.id)} onPointerLeave={() => light(null)}>
+      <th scope="row">
+        <button
+          type="button"
+          className="row"
+          aria-pressed={chosen}
+          onFocus={() => light(piece.id)}
+          onBlur={() => light(null)}
+          onClick={() => choose(chosen ? null : piece.id)}
+        >
+          {piece.name}
+        </button>
+      </th>
+      {children}
+    </tr>
+  );
+};

@@ -1,0 +1,126 @@
+import { useState } from 'react';
+import { judgeGirth, judgeReadings, meanGirth, spread } from '../../head/girth.ts';
+import { judgeArc, judgeBreadth, judgeLength, judgeRatio } from '../../head/shape.ts';
+import { useStudio } from '../../state/studio.ts';
+import { formatLength } from '../../units.ts';
+import { mm, words } from '../../words.ts';
+import { Measure } from '../controls/Measure.tsx';
+import { lengthNotation } from '../controls/notation.ts';
+import { TextField } from '../controls/TextField.tsx';
+import { Figures, Said } from '../Said.tsx';
+import { HatSizes } from './HatSizes.tsx';
+import { HeadPicture } from './HeadPicture.tsx';
+import { Remark } from './Remark.tsx';
+
+/** The head: whose it is, its girth and what else was measured. */
+export const HeadStage = () => {
+  const { readings } = useStudio((s) => s.wish.head);
+  const unit = useStudio((s) => s.wish.unit);
+  const girth = meanGirth(readings);
+  return (
+    <div className="head-stage">
+      <TextField field="head.name" label="Whose head" />
+      <div data-measure="girth">
+        <Measure
+          field="head.girth"
+          label="Head girth"
+          notation={lengthNotation}
+          help="Tape level, just above the brow and the ears, round the fullest part behind."
+          main
+        >
+          {readings[0] !== undefined && <Understood mm={readings[0]} />}
+          {girth !== null && <Remark field="head.girth" judgement={judgeGirth(girth, unit)} />}
+        </Measure>
+        {readings.length > 0 && <MoreReadings count={readings.length} />}
+      </div>
+      <HeadPicture />
+      <HatSizes />
+      <Shape girth={girth} />
+    </div>
+  );
+};
+
+const Understood = ({ mm: size }: { readonly mm: number }) => (
+  <p className="understood">
+    = <Figures text={`${formatLength(size, 'cm')} · ${formatLength(size, 'in')}`} />
+  </p>
+);
+
+/** Room for a second and a third reading, and what they come to. */
+const MoreReadings = ({ count }: { readonly count: number }) => {
+  const { readings } = useStudio((s) => s.wish.head);
+  return (
+    <>
+      <Measure
+        field="head.girth.2"
+        label="Second reading"
+        notation={lengthNotation}
+        empty="clears when left"
+        placeholder="if you like"
+      />
+      {count > 1 && (
+        <Measure
+          field="head.girth.3"
+          label="Third reading"
+          notation={lengthNotation}
+          empty="clears when left"
+          placeholder="if you like"
+        />
+      )}
+      {count > 1 && (
+        <>
+          <p className="said">
+            <Said
+              words={words`Taken together ${mm(meanGirth(readings) ?? 0)}; the readings lie ${mm(spread(readings))} apart.`}
+            />
+          </p>
+          <Remark field="head.girth" judgement={judgeReadings(readings)} />
+        </>
+      )}
+    </>
+  );
+};
+
+/** Optional measures that make the oval the wearer's own. */
+const Shape = ({ girth }: { readonly girth: number | null }) => {
+  const { length, breadth, arc } = useStudio((s) => s.wish.head);
+  const [open] = useState(length !== null || breadth !== null || arc !== null);
+  return (
+    <details open={open}>
+      <summary>Shape of the head, if measured</summary>
+      <div data-measure="length">
+        <Measure
+          field="head.length"
+          label="Head length"
+          notation={lengthNotation}
+          help="Straight from brow to back, between two books held upright."
+          empty="clears"
+        />
+        {length !== null && <Remark field="head.length" judgement={judgeLength(length, girth)} />}
+      </div>
+      <div data-measure="breadth">
+        <Measure
+          field="head.breadth"
+          label="Head breadth"
+          notation={lengthNotation}
+          help="Straight across above the ears. With the length it gives the front of the oval, which the visor follows."
+          empty="clears"
+        />
+        {breadth !== null && <Remark field="head.breadth" judgement={judgeBreadth(breadth, girth)} />}
+        {length !== null && breadth !== null && (
+          <Remark field="head.breadth" judgement={judgeRatio(breadth / length)} />
+        )}
+      </div>
+      <div data-measure="arc">
+        <Measure
+          field="head.arc"
+          label="Over the head"
+          notation={lengthNotation}
+          help="From edge to edge over the top, where the cap is to sit. Noted with the head; a flat top does not need it."
+          empty="clears"
+        />
+        {arc !== null && <Remark field="head.arc" judgement={judgeArc(arc, girth)} />}
+      </div>
+    </details>
+  );
+};

@@ -1,0 +1,30 @@
+import { derived } from '../../state/derived.ts';
+import { useStudio } from '../../state/studio.ts';
+import { mm, radians, words } from '../../words.ts';
+import { Said } from '../Said.tsx';
+
+/** What the app can say of a bought visor insert: how it meets the band it is sewn to, and how it will slope. */
+export const InsertFit = () => {
+  const fit = useStudio((s) => derived(s.good).draft?.visor.insert ?? null);
+  const wished = useStudio((s) => s.wish.cap.values.visorSource === 'insert');
+  if (fit === null || !wished) return null;
+  const apart = Math.abs(fit.difference);
+  return (
+    <div className="said" aria-live="polite">
+      <p>
+        <Said
+          words={words`The insert’s inner edge is ${mm(fit.innerEdge)} long, ${mm(apart)} ${fit.difference < 0 ? 'shorter' : 'longer'} than the ${mm(fit.stretch)} of band that it will meet.`}
+        />
+      </p>
+      <p>
+        <Said
+          words={
+            fit.drop === null
+              ? words`It is bowed more than the front of this head, so it will stand away from it.`
+              : words`On this head it will slope about ${radians(fit.drop)} below level.`
+          }
+        />
+      </p>
+    </div>
+  );
+};
