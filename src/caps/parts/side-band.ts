@@ -119,7 +119,7 @@ const endOf = (shape: SideBandShape, fraction: number): Point => {
 
 const shapedPiece = (shape: SideBandShape, slope: SideSlope, pieces: number) => {
   const middle = endOf(shape, 0.5);
-  const grainFoot = endOf(shape, 0.24);
+  const grainFoot = endOf(shape, 0.16);
   const reach = slope.height * 0.33;
   const upright = line(
     pointAt(shape.bottom, pathLength(shape.bottom) / 2),

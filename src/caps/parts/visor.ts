@@ -107,11 +107,11 @@ export const stiffener = (cover: VisorShape, clearance: number): Piece =>
 const common = (shape: VisorShape) => {
   const [heel, front] = [heelOf(shape), frontOf(shape)];
   const depth = heel.y - front.y;
-  const x = pathLength(shape.inner) * 0.16;
+  const x = pathLength(shape.inner) * 0.24;
   return {
     grain: [point(-x, heel.y - depth * 0.2), point(-x, heel.y - depth * 0.8)],
     centreLines: [[line(heel, front)]],
     marks: [],
-    labelAt: point(x * 0.6, heel.y - depth * 0.5),
+    labelAt: point(x * 0.42, heel.y - depth * 0.5),
   } as const satisfies Partial<Piece>;
 };
