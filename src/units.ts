@@ -54,10 +54,13 @@ export const formatRatio = (
   return bare && !readAsPart ? text : `${text} %`;
 };
 
-/** A number with a fixed count of decimals and a true minus. */
+/** Lifts a half that binary fractions hold a hair too low, so that 6.35 and a measured 6.350000001 read alike. */
+const HAIR = 1e-9;
+
+/** A number with a fixed count of decimals, halves rounded up, and a true minus. */
 const fixed = (n: number, decimals: number): string => {
   if (!Number.isFinite(n)) return '–';
-  const text = Math.abs(n).toFixed(decimals);
+  const text = (Math.abs(n) + HAIR).toFixed(decimals);
   return n < 0 && Number(text) !== 0 ? `−${text}` : text;
 };
 

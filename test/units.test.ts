@@ -166,6 +166,9 @@ describe('a written length', () => {
     [546, 'cm', '54.6 cm'],
     [546.1, 'in', '21 1/2 in'],
     [6.35, 'in', '1/4 in'],
+    // Two and a half inches, typed and measured: one figure.
+    [63.5, 'cm', '6.4 cm'],
+    [63.49999999999999, 'cm', '6.4 cm'],
     [0, 'in', '0 in'],
     [0, 'cm', '0.0 cm'],
     [25.4, 'in', '1 in'],
