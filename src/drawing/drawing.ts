@@ -56,4 +56,6 @@ export interface PieceDrawing {
   /** How many to cut, and whether the drawing is the half that lies on the fold. */
   readonly cuts?: readonly Cut[];
   readonly onFold?: boolean;
+  /** A long straight piece, such as a band, that lies in a row of its own. */
+  readonly strip?: boolean;
 }

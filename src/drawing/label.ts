@@ -1,78 +1,76 @@
-import { type Point, rotate } from '../geometry/point.ts';
-import type { TextMark } from './drawing.ts';
-import type { LabelWords } from './label-words.ts';
-import { LEADING, SMALLEST_TEXT, textStyles } from './roles.ts';
-import { findRoom, type Room, turnedRoom } from './room.ts';
+import { boundsOf } from '../geometry/bounds.ts';
+import { add, heading, left, type Point, scale } from '../geometry/point.ts';
+import type { Allowances } from '../pattern/pattern.ts';
+import type { Piece } from '../pattern/piece.ts';
+import { say } from '../words.ts';
+import type { DrawingOptions } from './draw-piece.ts';
+import type { Mark, TextMark } from './drawing.ts';
+import { labelWords } from './label-words.ts';
+import { type Segment, segment, segmentsOf } from './polygon.ts';
+import { SMALLEST_TEXT } from './roles.ts';
+import type { Room } from './room.ts';
+import { setLabel } from './set-label.ts';
 import { blockSize } from './text-block.ts';
-import { wrappedInto } from './wrap.ts';
 
-/** Kept free around a label, mm. */
-const CLEAR = 1.6;
-/** Titles are set this much larger than the lines below them. */
-const TITLE = textStyles.title.size / textStyles.label.size;
-const SIZES = [textStyles.label.size, (textStyles.label.size + SMALLEST_TEXT) / 2, SMALLEST_TEXT];
-
-/** One way to set a label: its blocks of text from top to bottom. */
-type Setting = readonly Pick<TextMark, 'role' | 'lines' | 'size'>[];
+interface LabelSite {
+  readonly piece: Piece;
+  readonly allowances: Allowances;
+  readonly options: DrawingOptions;
+  readonly onFold: boolean;
+  /** The stitch line, and the cut line outside it. */
+  readonly walls: readonly Segment[];
+  readonly silhouette: readonly Segment[];
+  /** What the label must not lie on, and what it had better not. */
+  readonly clear: readonly Mark[];
+  readonly rather: readonly Mark[];
+}
 
 /**
- * Sets a label inside a piece, as near as may be to where it is wanted: large and in short lines where there is room,
- * else smaller, in fewer and longer lines, or turned a quarter; never under 8 point. The rooms are tried in turn:
- * the roomiest wish first, what must at least be kept clear of last. Null where nothing fits.
+ * The label of a piece: first with its notes, clear of everything or over centre lines and dimensions; then without the
+ * notes, which the sewing order repeats; at last out into the seam allowance.
  */
-export const setLabel = (words: LabelWords, rooms: readonly Room[], wanted: Point): TextMark[] | null => {
-  const settings = settingsOf(words);
-  for (const room of rooms) {
-    const upright = { angle: 0, room, wanted };
-    const turned = { angle: Math.PI / 2, room: turnedRoom(room, -Math.PI / 2), wanted: rotate(wanted, -Math.PI / 2) };
-    for (const setting of settings) {
-      for (const way of [upright, turned]) {
-        const size = sizeOf(setting);
-        const block = { width: size.width + 2 * CLEAR, height: size.height + 2 * CLEAR };
-        const centre = findRoom(way.room, block, way.wanted);
-        if (centre) return placed(setting, centre, way.angle);
-      }
-    }
-  }
-  return null;
+export const labelMarks = (site: LabelSite): TextMark[] => {
+  const { piece, options } = site;
+  const clear = obstaclesOf(site.clear);
+  const inside: readonly Room[] = [
+    { walls: site.walls, obstacles: [...clear, ...obstaclesOf(site.rather)] },
+    { walls: site.walls, obstacles: clear },
+  ];
+  const outTo: readonly Room[] = [{ walls: site.silhouette, obstacles: clear }];
+  const words = labelWords(piece, site.allowances, options.label, site.onFold, options.unit);
+  const notes = options.label ? piece.notes.map((note) => say(note, options.unit).replace(/\.$/, '')) : [];
+  const noted = { ...words, phrases: [...words.phrases, ...notes] };
+  return (
+    (notes.length > 0 && setLabel(noted, inside, piece.labelAt)) ||
+    setLabel(words, inside, piece.labelAt) ||
+    setLabel(words, outTo, piece.labelAt, true) ||
+    smallestLabel(words.title, piece.labelAt)
+  );
 };
 
-/** From the most comfortable way of setting a label to the tightest. */
-const settingsOf = ({ title, phrases }: LabelWords): Setting[] => {
-  const settings: Setting[] = [];
-  const counts = [...new Set([phrases.length, 5, 4, 3, 2, 1])].filter((n) => n > 0 && n <= phrases.length);
-  const bodies = counts.map((n) => (n === phrases.length ? phrases : wrappedInto(phrases, n)));
-  for (const size of SIZES) {
-    const head = { role: 'title', lines: [title], size: size * TITLE } as const;
-    if (phrases.length === 0) settings.push([head]);
-    for (const lines of bodies) settings.push([head, { role: 'label', lines, size }]);
-  }
-  // A strap has no height for a title of its own: all in one run.
-  const all = [title, ...phrases];
-  for (const n of [4, 3, 2, 1]) settings.push([{ role: 'label', lines: wrappedInto(all, n), size: SMALLEST_TEXT }]);
-  return settings;
+/** Where not even one line has room: the name alone, so that the piece can be told. */
+const smallestLabel = (title: string, at: Point): TextMark[] => [
+  { kind: 'text', role: 'label', lines: [title], size: SMALLEST_TEXT, at, align: 'middle', angle: 0 },
+];
+
+const obstaclesOf = (marks: readonly Mark[]): Segment[] =>
+  marks.flatMap((mark) => (mark.kind === 'line' ? lineObstacle(mark.path) : textObstacle(mark)));
+
+/** A line is in the way where it runs; a closed mark of some size all over. */
+const lineObstacle = (path: Parameters<typeof boundsOf>[0]): Segment[] => {
+  const { min, max } = boundsOf(path);
+  return path.length > 2 || path[0]?.kind === 'arc'
+    ? [...segmentsOf(path), segment(min, max)]
+    : segmentsOf(path);
 };
 
-const gapBelow = (size: number): number => size * (LEADING - 1);
-
-const sizeOf = (setting: Setting): { width: number; height: number } => {
-  const sizes = setting.map(blockSize);
-  const gaps = setting.slice(1).reduce((sum, s) => sum + gapBelow(s.size), 0);
-  return {
-    width: Math.max(...sizes.map((s) => s.width)),
-    height: sizes.reduce((sum, s) => sum + s.height, gaps),
-  };
-};
-
-/** The setting's blocks as marks, flush left, the whole centred on a point of the turned frame. */
-const placed = (setting: Setting, centre: Point, angle: number): TextMark[] => {
-  const { width, height } = sizeOf(setting);
-  let top = centre.y + height / 2;
-  return setting.map((block, i) => {
-    if (i > 0) top -= gapBelow(block.size);
-    const tall = blockSize(block).height;
-    const at = rotate({ x: centre.x - width / 2, y: top - tall / 2 }, angle);
-    top -= tall;
-    return { kind: 'text', ...block, at, align: 'start', angle };
-  });
+/** The frame of a block of text and its diagonal. */
+const textObstacle = (mark: TextMark): Segment[] => {
+  const { width, height } = blockSize(mark);
+  const along = heading(mark.angle);
+  const start = mark.align === 'start' ? 0 : mark.align === 'middle' ? -width / 2 : -width;
+  const corner = (u: number, v: number): Point =>
+    add(mark.at, add(scale(along, start + u * width), scale(left(along), v * height)));
+  const [a, b, c, d] = [corner(0, -0.5), corner(1, -0.5), corner(1, 0.5), corner(0, 0.5)];
+  return [segment(a, b), segment(b, c), segment(c, d), segment(d, a), segment(a, c)];
 };

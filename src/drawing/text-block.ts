@@ -22,7 +22,9 @@ export const placedLines = (mark: TextMark): PlacedLine[] => {
 };
 
 /** The rectangle a block of text fills, mm, before it is turned. */
-export const blockSize = (mark: Pick<TextMark, 'lines' | 'size' | 'role'>): { width: number; height: number } => {
+export const blockSize = (
+  mark: Pick<TextMark, 'lines' | 'size' | 'role'>,
+): { width: number; height: number } => {
   const { bold } = textStyles[mark.role];
   return {
     width: Math.max(0, ...mark.lines.map((l) => textWidth(l, bold))) * mark.size,

@@ -16,16 +16,25 @@ export const wrapped = (phrases: readonly string[], width: number, bold = false)
   };
   for (const phrase of phrases) {
     if (textWidth(phrase, bold) <= width) put(phrase, BETWEEN);
-    else phrase.split(' ').forEach((word, i) => void put(word, i === 0 ? BETWEEN : ' '));
+    else {
+      // A phrase that must be broken begins on a line of its own.
+      if (line !== '') lines.push(line);
+      line = '';
+      for (const word of phrase.split(' ')) put(word, ' ');
+    }
   }
   return line === '' ? lines : [...lines, line];
 };
 
-/** The narrowest lines (ems) into which the phrases can be run together in at most so many lines. */
-export const wrappedInto = (phrases: readonly string[], count: number): string[] => {
+/**
+ * The narrowest lines into which the phrases can be run together in at most so many lines, but no narrower than a width
+ * (ems): phrases are broken only where they are longer than both.
+ */
+export const wrappedInto = (phrases: readonly string[], count: number, least: number): string[] => {
   const all = textWidth(phrases.join(BETWEEN));
   // A handful of halvings finds the width to a letter or so, which is all the eye asks for.
-  let [low, high] = [all / count / 1.05, all];
+  let [low, high] = [Math.min(Math.max(least, all / count / 1.05), all), all];
+  if (wrapped(phrases, low).length <= count) return wrapped(phrases, low);
   for (let i = 0; i < 7; i++) {
     const middle = (low + high) / 2;
     if (wrapped(phrases, middle).length <= count) high = middle;

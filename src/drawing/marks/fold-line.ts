@@ -23,7 +23,11 @@ export const foldMarks = (fold: Line): Mark[] => {
   const bracket = DEEP - (tall < 20 ? 3 : 0);
   return [
     { kind: 'line', role: 'fold', path: [fold] },
-    solid([line(point(0, y0), point(bracket, y0)), line(point(bracket, y0), point(bracket, y1)), line(point(bracket, y1), point(0, y1))]),
+    solid([
+      line(point(0, y0), point(bracket, y0)),
+      line(point(bracket, y0), point(bracket, y1)),
+      line(point(bracket, y1), point(0, y1)),
+    ]),
     head(point(0, y0)),
     head(point(0, y1)),
     foldWords(point(bracket + 1.2, (y0 + y1) / 2), y1 - y0),

@@ -1,0 +1,85 @@
+import paper from 'paper/dist/paper-core';
+import type { LineMark, PieceDrawing, TextMark, TextRole, Tone } from '../../drawing/drawing.ts';
+import { lineStyles, textStyles } from '../../drawing/roles.ts';
+import { blockSize, placedLines } from '../../drawing/text-block.ts';
+import { boxWidth } from '../../geometry/box.ts';
+import { add, heading, scale as scaled } from '../../geometry/point.ts';
+import type { Chalks } from './chalks.ts';
+import { paperPath } from './paper-path.ts';
+import { penScale, screenSize } from './screen-size.ts';
+
+/** The two things that a piece's look hangs on besides itself. */
+export interface Look {
+  readonly chalks: Chalks;
+  /** Pixels per mm. */
+  readonly scale: number;
+}
+
+/** Width in pixels of the rim of paper round a text that is enlarged. */
+const RIM = 5;
+
+const colour = (tone: Tone, chalks: Chalks): string => chalks[tone];
+
+/** Every line of a drawing as Paper's items, unstyled, with the mark that each came from. */
+export const lineItems = (drawing: PieceDrawing): [paper.Path, LineMark][] =>
+  drawing.marks.flatMap((mark) =>
+    mark.kind === 'line' ? [[paperPath(mark.path), mark] as [paper.Path, LineMark]] : [],
+  );
+
+/** Gives a line the weight, dash and colour of its role: no thinner on the screen than can be seen. */
+export const inkLine = (item: paper.Path, mark: LineMark, { chalks, scale }: Look): void => {
+  const { weight, dash, tone } = lineStyles[mark.role];
+  const pen = penScale(scale) / scale;
+  const ink = colour(mark.tone ?? tone, chalks);
+  item.strokeColor = new paper.Color(ink);
+  item.strokeWidth = weight * pen;
+  item.dashArray = dash.map((d) => d * pen);
+  if (mark.filled) item.fillColor = new paper.Color(ink);
+};
+
+/** The drawing's texts as they are shown at this scale: true size close up, names and figures enlarged from afar. */
+export const textItems = (
+  drawing: PieceDrawing,
+  look: Look,
+  wanted: (role: TextRole) => boolean,
+): paper.PointText[] =>
+  drawing.marks.flatMap((mark) =>
+    mark.kind === 'text' && wanted(mark.role) ? textItem(mark, drawing, look) : [],
+  );
+
+const textItem = (mark: TextMark, drawing: PieceDrawing, { chalks, scale }: Look): paper.PointText[] => {
+  const px = screenSize(mark, scale);
+  if (px === null) return [];
+  const { bold, tone } = textStyles[mark.role];
+  const enlarged = px > mark.size * scale;
+  const shown = enlarged ? centred(mark, px / scale) : mark;
+  // Would an enlarged name hang over both sides of its piece?
+  if (enlarged && mark.role === 'title' && blockSize(shown).width > boxWidth(drawing.bounds)) return [];
+  return placedLines(shown).flatMap(({ text, at }) => {
+    const item = new paper.PointText({
+      point: [at.x, -at.y],
+      content: text,
+      fontFamily: chalks.font,
+      fontWeight: bold ? 600 : 400,
+      fontSize: shown.size,
+      justification: shown.align === 'middle' ? 'center' : shown.align === 'end' ? 'right' : 'left',
+      fillColor: colour(tone, chalks),
+      insert: false,
+    });
+    if (shown.angle !== 0) item.rotate((-shown.angle * 180) / Math.PI, new paper.Point(at.x, -at.y));
+    if (!enlarged) return [item];
+    // Larger than its place, it lies over lines: a rim of paper keeps it legible.
+    const rim = item.clone({ insert: false });
+    rim.strokeColor = new paper.Color(chalks.paper);
+    rim.strokeWidth = RIM / scale;
+    rim.strokeJoin = 'round';
+    return [rim, item];
+  });
+};
+
+/** The same text, larger, about the middle of where it stood. */
+const centred = (mark: TextMark, size: number): TextMark => {
+  if (mark.align === 'middle') return { ...mark, size };
+  const half = (blockSize(mark).width / 2) * (mark.align === 'start' ? 1 : -1);
+  return { ...mark, size, align: 'middle', at: add(mark.at, scaled(heading(mark.angle), half)) };
+};

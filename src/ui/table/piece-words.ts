@@ -1,0 +1,22 @@
+import { cutWords } from '../../drawing/cut-words.ts';
+import type { PieceDrawing } from '../../drawing/drawing.ts';
+import { boundsOf } from '../../geometry/bounds.ts';
+import { boxHeight, boxWidth } from '../../geometry/box.ts';
+import { formatLength, type Unit } from '../../units.ts';
+
+/** A piece in a line of words: its size as cut, width by height, and how many. */
+export interface PieceWords {
+  readonly name: string;
+  readonly size: string;
+  readonly cuts: string;
+}
+
+export const pieceWords = (drawing: PieceDrawing, unit: Unit): PieceWords => {
+  const box = boundsOf(drawing.silhouette);
+  const [width, height] = [boxWidth(box), boxHeight(box)];
+  return {
+    name: drawing.name,
+    size: `${formatLength(width, unit, { bare: true })} × ${formatLength(height, unit)}${drawing.onFold ? ' on the fold' : ''}`,
+    cuts: (drawing.cuts ?? []).map(cutWords).join(', '),
+  };
+};
