@@ -3,14 +3,18 @@ import { textStyles } from '../drawing/roles.ts';
 import type { Box } from '../geometry/box.ts';
 import { line, type Path, polygon, polyline } from '../geometry/path.ts';
 import { add, left, type Point, point, scale, subtract, unit } from '../geometry/point.ts';
+import { type Crowd, weightIn } from './crowd.ts';
 import type { PaperSpec } from './paper.ts';
 import { sheetName } from './sheet.ts';
 import { type Cell, type SheetGrid, windowOf } from './sheet-grid.ts';
 
 /** From the middle of a joining mark to its points, mm; smaller where the shared strip is. */
 const HALF = 5;
-/** Where along an edge the marks stand: two, so that a sheet cannot turn about one. */
-const PLACES = [0.25, 0.75] as const;
+/** Where along an edge the marks may stand: two, so that a sheet cannot turn about one. The first free place is taken. */
+const PLACES = [
+  [0.25, 0.22, 0.28, 0.19, 0.31, 0.16, 0.34, 0.13, 0.37],
+  [0.75, 0.78, 0.72, 0.81, 0.69, 0.84, 0.66, 0.87, 0.63],
+] as const;
 /** From a mark to the neighbour's name, mm. */
 const BESIDE = 1.5;
 
@@ -28,15 +32,16 @@ interface Join {
 
 /**
  * The marks along the edges where a sheet meets others: the join line, and on it two diamonds with the neighbour's
- * name beside them. A sheet shows the whole diamond where the neighbour will lie over it, else the half inside.
+ * name beside them, where least is drawn. A sheet shows the whole diamond where the neighbour will lie over it, else the half inside.
  */
 export const joinMarks = (
   cell: Cell,
   printed: readonly Cell[],
   grid: SheetGrid,
   { join }: Pick<PaperSpec, 'join'>,
+  crowd: Crowd,
 ): readonly Mark[] =>
-  joinsOf(cell, printed, grid).flatMap((j) => marksOf(j, join === 'overlap' ? shared(grid) : HALF));
+  joinsOf(cell, printed, grid).flatMap((j) => marksOf(j, join === 'overlap' ? shared(grid) : HALF, crowd));
 
 const shared = ({ window, pitch }: SheetGrid): number =>
   Number.isFinite(pitch.width) ? window.width - pitch.width : window.height - pitch.height;
@@ -88,17 +93,36 @@ const joinsOf = (cell: Cell, printed: readonly Cell[], grid: SheetGrid): readonl
   });
 };
 
-const marksOf = ({ neighbour, from, to, inward, beyond }: Join, strip: number): readonly Mark[] => {
+const marksOf = (
+  { neighbour, from, to, inward, beyond }: Join,
+  strip: number,
+  crowd: Crowd,
+): readonly Mark[] => {
   const half = Math.min(HALF, strip);
   const along = unit(subtract(to, from));
   return [
     { kind: 'line', role: 'sheet', path: [line(from, to)] },
-    ...PLACES.flatMap((share): readonly Mark[] => {
-      const at = add(from, scale(subtract(to, from), share));
+    ...PLACES.flatMap((shares): readonly Mark[] => {
+      const at = freest(
+        shares.map((share) => add(from, scale(subtract(to, from), share))),
+        crowd,
+      );
       return [diamond(at, along, inward, half, beyond > 0), name(at, inward, half, neighbour)];
     }),
   ];
 };
+
+/**
+ * The place around which least is drawn, the first of equals. What is looked at is the same from both sides of a
+ * join, so that both sheets choose alike.
+ */
+const freest = (places: readonly Point[], crowd: Crowd): Point => {
+  const weights = places.map(({ x, y }) =>
+    weightIn(crowd, { min: point(x - AROUND, y - AROUND), max: point(x + AROUND, y + AROUND) }),
+  );
+  return places[weights.indexOf(Math.min(...weights))]!;
+};
+const AROUND = HALF + 6;
 
 const diamond = (at: Point, along: Point, inward: Point, half: number, whole: boolean): LineMark => {
   const tip = (direction: Point): Point => add(at, scale(direction, half));

@@ -1,8 +1,10 @@
 import type { Mark, PieceDrawing, TextMark } from '../drawing/drawing.ts';
 import { type Segment, segment, segmentsOf } from '../drawing/polygon.ts';
+import { textStyles } from '../drawing/roles.ts';
 import { findRoom, type Room, turnedRoom } from '../drawing/room.ts';
+import { blockSize } from '../drawing/text-block.ts';
 import { type Box, boxCentre, boxesMeet, boxHeight, boxUnion, boxWidth } from '../geometry/box.ts';
-import { add, distance, type Point, point, rotate, scale, subtract } from '../geometry/point.ts';
+import { add, distance, ORIGIN, type Point, point, rotate, scale, subtract } from '../geometry/point.ts';
 import { textBox, textCorners } from './text-box.ts';
 import { labelled, textsOf } from './turned.ts';
 
@@ -23,7 +25,39 @@ export const labelsOn = (piece: PieceDrawing, boxes: readonly Box[]): readonly (
     const home = homeOf(group, piece, others, boxes);
     on[home.index]?.push(...home.group);
   }
-  return on;
+  return on.map((texts, i) =>
+    texts.some(isLabel) ? texts : [...texts, ...fragmentName(piece, texts, boxes[i]!)],
+  );
+};
+
+const boxShared = (a: Box, b: Box): Box => ({
+  min: point(Math.max(a.min.x, b.min.x), Math.max(a.min.y, b.min.y)),
+  max: point(Math.min(a.max.x, b.max.x), Math.min(a.max.y, b.max.y)),
+});
+
+const isLabel = ({ role }: TextMark): boolean => role === 'title' || role === 'label';
+
+/** Only the name, on a sheet that shows a part of the piece but not its label; none where there is no room. */
+const fragmentName = (piece: PieceDrawing, texts: readonly TextMark[], box: Box): readonly TextMark[] => {
+  if (piece.name === '' || !boxesMeet(piece.bounds, box)) return [];
+  const part = boxShared(piece.bounds, box);
+  const { size } = textStyles.note;
+  const name: TextMark = {
+    kind: 'text',
+    role: 'note',
+    at: ORIGIN,
+    lines: [piece.name],
+    size,
+    align: 'middle',
+    angle: 0,
+  };
+  const { width, height } = blockSize(name);
+  const block = { width: width + 2 * CLEAR, height: height + 2 * CLEAR };
+  for (const angle of [0, Math.PI / 2]) {
+    const at = roomIn(piece, texts, box, block, angle, boxCentre(part));
+    if (at !== null) return [{ ...name, at, angle }];
+  }
+  return [];
 };
 
 interface Home {
@@ -40,8 +74,7 @@ const homeOf = (
   const box = boxUnion(group.map(textBox));
   const at = boxes.findIndex((b) => holds(b, box));
   if (at >= 0) return { index: at, group };
-  const isLabel = group.some(({ role }) => role === 'title' || role === 'label');
-  const found = isLabel ? nearestRoom(group, piece, others, boxes) : null;
+  const found = group.some(isLabel) ? nearestRoom(group, piece, others, boxes) : null;
   return found ?? pushedIn(group, box, boxes);
 };
 

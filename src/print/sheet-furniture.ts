@@ -1,7 +1,8 @@
 import type { Mark } from '../drawing/drawing.ts';
 import { type Box, boxHeight, boxWidth } from '../geometry/box.ts';
+import type { Path } from '../geometry/path.ts';
 import { point } from '../geometry/point.ts';
-import { spotFinder } from './free-spot.ts';
+import { crowdOf, takeSpot } from './crowd.ts';
 import type { Heading } from './sheet.ts';
 import { checkBlock, movedMarks, nameBlock } from './tag.ts';
 
@@ -16,18 +17,19 @@ export interface SheetTitle {
 /** From the edges of what is seen of a sheet, mm. */
 const INSET = 2;
 
-/** A sheet's name and its small check, where they cover least of what is drawn. */
+/** A sheet's name and its small check, near its foot, where they cover least of what is drawn and of the pieces. */
 export const furniture = (
   { name, number, of, heading }: SheetTitle,
   visible: Box,
   marks: readonly Mark[],
+  outlines: readonly Path[],
 ): readonly Mark[] => {
   const free = {
     min: point(visible.min.x + INSET, visible.min.y + INSET),
     max: point(visible.max.x - INSET, visible.max.y - INSET),
   };
-  const find = spotFinder(free, marks);
+  const crowd = crowdOf(free, marks, outlines);
   const room = { width: boxWidth(free), height: boxHeight(free) };
-  const blocks = [nameBlock(name, `${number} of ${of}`, heading.cap, room), checkBlock(heading.unit)];
-  return blocks.flatMap((block) => movedMarks(block.marks, find(block.size)));
+  const blocks = [checkBlock(heading.unit), nameBlock(name, `${number} of ${of}`, heading.cap, room)];
+  return blocks.flatMap((block) => movedMarks(block.marks, takeSpot(crowd, block.size, free.min)));
 };

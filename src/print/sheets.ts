@@ -1,10 +1,11 @@
 import type { Mark, PieceDrawing, TextMark } from '../drawing/drawing.ts';
 import { boundsOf } from '../geometry/bounds.ts';
-import { type Box, boxesMeet } from '../geometry/box.ts';
+import { type Box, boxesMeet, boxUnion } from '../geometry/box.ts';
 import { point } from '../geometry/point.ts';
 import { words } from '../words.ts';
 import { clippedLine } from './clipped.ts';
 import { type CoverContent, coverBlock, coverSheets } from './cover/cover.ts';
+import { crowdOf } from './crowd.ts';
 import { joinMarks, visiblePart } from './joins.ts';
 import { labelsOn } from './labels.ts';
 import type { PaperSpec } from './paper.ts';
@@ -105,14 +106,17 @@ const patternSheets = (
   const { cells, grid, paper, heading } = content;
   const drawn = block ? [...content.pieces, block] : content.pieces;
   const texts = textsBySheet(drawn, content);
+  const outlines = drawn.map((piece) => piece.silhouette);
+  const lines = drawn.flatMap((piece) => piece.marks.filter((m) => m.kind === 'line'));
+  const crowd = crowdOf(boxUnion(cells.map((cell) => windowOf(grid, cell))), [...lines, ...texts.flat()]);
   return cells.map((cell, i): Sheet => {
     const window = windowOf(grid, cell);
-    const lines = drawn.flatMap((piece) => linesIn(piece, window));
-    const joins = joinMarks(cell, cells, grid, paper);
-    const marks = [...lines, ...texts[i]!, ...joins];
+    const shown = drawn.flatMap((piece) => linesIn(piece, window));
+    const joins = joinMarks(cell, cells, grid, paper, crowd);
+    const marks = [...shown, ...texts[i]!, ...joins];
     const number = firstNumber + i;
     const name = sheetName(cell);
-    const own = furniture({ name, number, of, heading }, visiblePart(cell, cells, grid), marks);
+    const own = furniture({ name, number, of, heading }, visiblePart(cell, cells, grid), marks, outlines);
     const toPage = point(paper.margin - window.min.x, paper.margin - window.min.y);
     return { name, cell, number, of, marks: movedMarks([...marks, ...own], toPage), shows: window };
   });

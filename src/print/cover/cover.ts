@@ -106,12 +106,7 @@ const listParts = ({ pieces }: CoverContent, width: number): readonly Part[] => 
 ];
 
 const mapPart = ({ cells, pieces, grid }: CoverContent, most: Size): Part => {
-  const title = paragraph(
-    'title',
-    cells.length === 1 ? 'One sheet' : `${cells.length} sheets`,
-    most.width,
-    1.5,
-  );
+  const title = paragraph('title', 'Sheet map', most.width, 1.5);
   return (at) => {
     const head = title(at);
     const room = { width: most.width, height: most.height - head.height };

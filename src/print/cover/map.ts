@@ -1,9 +1,11 @@
 import type { Mark, PieceDrawing } from '../../drawing/drawing.ts';
-import { SMALLEST_TEXT, textStyles } from '../../drawing/roles.ts';
+import { textStyles } from '../../drawing/roles.ts';
+import { textWidth } from '../../drawing/text-width.ts';
 import { type Box, boxHeight, boxUnion, boxWidth } from '../../geometry/box.ts';
 import { polygon } from '../../geometry/path.ts';
 import { point } from '../../geometry/point.ts';
 import { scaled, translated } from '../../geometry/transform.ts';
+import { crowdOf, takeSpot } from '../crowd.ts';
 import { visiblePart } from '../joins.ts';
 import { sheetName } from '../sheet.ts';
 import { type Cell, type SheetGrid, windowOf } from '../sheet-grid.ts';
@@ -22,32 +24,39 @@ export const sheetMap =
       min: point(k * box.min.x + shift.x, k * box.min.y + shift.y),
       max: point(k * box.max.x + shift.x, k * box.max.y + shift.y),
     });
-    const outlines = pieces.map(
-      (piece): Mark => ({
-        kind: 'line',
-        role: 'mark',
-        path: translated(scaled(piece.silhouette, k, k), shift),
-      }),
-    );
-    const frames = cells.flatMap((cell) =>
-      frame(small(visiblePart(cell, cells, grid)), sheetName(cell), true),
-    );
-    const blanks = blankCells(cells).flatMap((cell) =>
-      frame(small(visiblePart(cell, [], grid)), 'blank', false),
-    );
-    return { marks: [...outlines, ...frames, ...blanks], height: k * boxHeight(whole) };
+    const outlines = pieces.map((p) => translated(scaled(p.silhouette, k, k), shift));
+    const shown = cells.map((cell) => ({
+      name: sheetName(cell),
+      box: small(visiblePart(cell, cells, grid)),
+    }));
+    const drawn: readonly Mark[] = [
+      ...shown.map(({ box }) => frame(box)),
+      ...outlines.map((path): Mark => ({ kind: 'line', role: 'mark', path })),
+    ];
+    const blanks = blankCells(cells).map((cell) => {
+      const { min, max } = small(visiblePart(cell, [], grid));
+      return {
+        ...text('note', point((min.x + max.x) / 2, (min.y + max.y) / 2), ['blank']),
+        align: 'middle' as const,
+      };
+    });
+    const names = shown.map(({ name, box }) => nameIn(name, box, drawn));
+    return { marks: [...drawn, ...names, ...blanks], height: k * boxHeight(whole) };
   };
 
-const frame = ({ min, max }: Box, name: string, printed: boolean): readonly Mark[] => {
-  const size = Math.min(textStyles.sheet.size, (max.y - min.y) / 2);
-  const middle = point((min.x + max.x) / 2, (min.y + max.y) / 2);
-  const label = {
-    ...text(printed ? 'sheet' : 'note', middle, [name], Math.max(size, SMALLEST_TEXT)),
-    align: 'middle' as const,
-  };
-  if (!printed) return [label];
-  const path = polygon([min, point(max.x, min.y), max, point(min.x, max.y)]);
-  return [{ kind: 'line', role: 'sheet', path }, label];
+const frame = ({ min, max }: Box): Mark => ({
+  kind: 'line',
+  role: 'dimension',
+  path: polygon([min, point(max.x, min.y), max, point(min.x, max.y)]),
+});
+
+/** A sheet's name near its middle, where it covers no outline if that can be. */
+const nameIn = (name: string, box: Box, drawn: readonly Mark[]): Mark => {
+  const { size } = textStyles.sheet;
+  const block = { width: textWidth(name, true) * size + 1.5, height: size };
+  const middle = point((box.min.x + box.max.x - block.width) / 2, (box.min.y + box.max.y - block.height) / 2);
+  const at = takeSpot(crowdOf(box, drawn), block, middle);
+  return text('sheet', point(at.x + 1, at.y + block.height / 2), [name]);
 };
 
 /** The cells of the rectangle around the printed ones that are not printed. */

@@ -67,7 +67,7 @@ export const inchSquare = (
   const width = SQUARE_INCH - 2 * PAD;
   const steps = joined ? JOINING[join] : [];
   return square(SQUARE_INCH, '4 in', [
-    ...KEY.filter(([role]) => roles.has(role)).map(([role, words]) => sample(role, words, width)),
+    ...KEY.filter(([role]) => roles.has(role)).map(([role, words]) => sample(role, words)),
     space(3),
     ...steps.map((words, i) => paragraph(i === 0 ? 'sheet' : 'note', words, width, 1)),
   ]);
@@ -79,6 +79,7 @@ const KEY: readonly (readonly [LineRole, string])[] = [
   ['stitch', 'stitch line'],
   ['fold', 'fold: lay it on folded cloth'],
   ['grain', 'grainline, along the cloth'],
+  ['notch', 'notch: meets its partner'],
   ['centre', 'centre line'],
   ['sheet', 'where sheets join'],
 ];
@@ -86,25 +87,28 @@ const KEY: readonly (readonly [LineRole, string])[] = [
 const SAMPLE = 26;
 
 const sample =
-  (role: LineRole, words: string, width: number): Part =>
+  (role: LineRole, words: string): Part =>
   (at) => {
     const height = 4.8;
     const y = at.y - height / 2;
-    const stroke: Mark = {
-      kind: 'line',
-      role,
-      path: [line(at, point(at.x + SAMPLE, at.y))].map((l) => ({
-        ...l,
-        from: point(at.x, y),
-        to: point(at.x + SAMPLE, y),
-      })),
-    };
-    const head = role === 'grain' ? heads(point(at.x, y), point(at.x + SAMPLE, y)) : [];
+    const [from, to] = [point(at.x, y), point(at.x + SAMPLE, y)];
     return {
-      marks: [stroke, ...head, text('note', point(at.x + SAMPLE + 4, y), [words])],
-      height: width > 0 ? height : 0,
+      marks: [...drawnSample(role, from, to), text('note', point(to.x + 4, y), [words])],
+      height,
     };
   };
+
+const drawnSample = (role: LineRole, from: Point, to: Point): readonly Mark[] => {
+  const middle = (from.x + to.x) / 2;
+  const notch = [
+    point(middle - 2, from.y - 1.6),
+    point(middle + 2, from.y - 1.6),
+    point(middle, from.y + 1.6),
+  ];
+  if (role === 'notch') return [{ kind: 'line', role, path: polygon(notch), filled: true }];
+  const stroke: Mark = { kind: 'line', role, path: [line(from, to)] };
+  return role === 'grain' ? [stroke, ...heads(from, to)] : [stroke];
+};
 
 const heads = (from: Point, to: Point): readonly Mark[] =>
   [
@@ -117,15 +121,20 @@ const heads = (from: Point, to: Point): readonly Mark[] =>
     path: polygon([tip, point(tip.x + way * 3, tip.y + 1), point(tip.x + way * 3, tip.y - 1)]),
   }));
 
+/** Most patterns have sheets that stand alone. */
+const ONLY_WHERE = 'Sheets need joining only where a piece runs from one to the next.';
+
 const JOINING: Readonly<Record<PaperSpec['join'], readonly string[]>> = {
   overlap: [
     'Joining the sheets',
     'Cut off the margin along the dashed line at the left and at the top of a sheet, where it has a neighbour there.',
     'Lay it over the neighbour up to that sheet’s dashed line, so that the diamonds close, and glue. Work row by row.',
+    ONLY_WHERE,
   ],
   butt: [
     'Joining the sheets',
     'Cut off the margins along the dashed lines.',
     'Lay the edges together, so that the half diamonds close, and tape them from behind. Work row by row.',
+    ONLY_WHERE,
   ],
 };

@@ -1,0 +1,140 @@
+import type { Mark } from '../drawing/drawing.ts';
+import { type Box, boxHeight, boxWidth } from '../geometry/box.ts';
+import { flatten } from '../geometry/flatten.ts';
+import type { Path } from '../geometry/path.ts';
+import { type Point, point } from '../geometry/point.ts';
+import { SAME_POINT } from '../geometry/tolerance.ts';
+import type { Size } from './sheet-size.ts';
+import { textCorners } from './text-box.ts';
+
+/** Cells of the raster that tells where there is something already, mm. */
+const CELL = 2;
+/** Chords that stand for curves here are within this of them, mm. */
+const ROUGH = 0.3;
+/** A cell that a line runs through weighs as much as this many that merely lie on a piece. */
+const LINE = 400;
+
+/** How much is drawn where, in square cells over a box; written to while things are drawn. */
+export interface Crowd {
+  readonly box: Box;
+  readonly columns: number;
+  readonly rows: number;
+  /** 0 free paper, 1 on a piece, LINE on a line or a text. */
+  readonly weights: Float64Array;
+}
+
+/** The crowd of some marks, and of the outlines whose inside is not free paper either. */
+export const crowdOf = (box: Box, marks: readonly Mark[], outlines: readonly Path[] = []): Crowd => {
+  const columns = Math.max(1, Math.floor(boxWidth(box) / CELL));
+  const rows = Math.max(1, Math.floor(boxHeight(box) / CELL));
+  const crowd = { box, columns, rows, weights: new Float64Array(columns * rows) };
+  for (const outline of outlines) fill(crowd, flatten(outline, ROUGH));
+  addMarks(crowd, marks);
+  return crowd;
+};
+
+export const addMarks = (crowd: Crowd, marks: readonly Mark[]): void => {
+  for (const mark of marks) for (const p of pointsAlong(mark)) weigh(crowd, p);
+};
+
+const weigh = ({ weights, columns, rows, box: { min } }: Crowd, p: Point): void => {
+  const [x, y] = [Math.floor((p.x - min.x) / CELL), Math.floor((p.y - min.y) / CELL)];
+  if (x >= 0 && x < columns && y >= 0 && y < rows) weights[y * columns + x] = LINE;
+};
+
+/** Marks the cells whose centre line across is inside an outline. */
+const fill = ({ weights, columns, rows, box: { min } }: Crowd, outline: readonly Point[]): void => {
+  const crossings: number[][] = Array.from({ length: rows }, () => []);
+  for (let i = 1; i < outline.length; i++) {
+    const [p, q] = [outline[i - 1]!, outline[i]!];
+    const [u, v] = [(p.y - min.y) / CELL - 0.5, (q.y - min.y) / CELL - 0.5];
+    const [low, high] = u < v ? [u, v] : [v, u];
+    for (let row = Math.max(0, Math.floor(low) + 1); row <= Math.min(high, rows - 1); row++)
+      crossings[row]!.push((p.x + ((row - u) / (v - u)) * (q.x - p.x) - min.x) / CELL);
+  }
+  for (const [row, list] of crossings.entries()) {
+    list.sort((a, b) => a - b);
+    for (let k = 0; k + 1 < list.length; k += 2) {
+      const [from, to] = [Math.max(0, Math.floor(list[k]!)), Math.min(columns, Math.ceil(list[k + 1]!))];
+      if (from < to) weights.fill(1, row * columns + from, row * columns + to);
+    }
+  }
+};
+
+/** Points on a line, or all over a text, closer together than cells. */
+function* pointsAlong(mark: Mark): Generator<Point> {
+  if (mark.kind === 'line') {
+    yield* steps(flatten(mark.path, ROUGH));
+    return;
+  }
+  const [a, b, , d] = textCorners(mark) as [Point, Point, Point, Point];
+  for (const p of steps([a, d])) yield* steps([p, point(p.x + b.x - a.x, p.y + b.y - a.y)]);
+}
+
+function* steps(points: readonly Point[]): Generator<Point> {
+  for (let i = 1; i < points.length; i++) {
+    const [p, q] = [points[i - 1]!, points[i]!];
+    const count = Math.max(1, Math.ceil(Math.hypot(q.x - p.x, q.y - p.y) / (CELL * 0.7)));
+    for (let k = 0; k <= count; k++)
+      yield point(p.x + ((q.x - p.x) * k) / count, p.y + ((q.y - p.y) * k) / count);
+  }
+}
+
+/**
+ * Finds the place for a block that covers least of what is there, and of the free ones the one nearest a point (both
+ * the block's lower left corner); the block is then taken.
+ */
+export const takeSpot = (crowd: Crowd, block: Size, near: Point): Point => {
+  const { columns, rows, weights, box } = crowd;
+  const [wide, tall] = [Math.ceil(block.width / CELL), Math.ceil(block.height / CELL)];
+  const sums = summed(crowd);
+  const [u, v] = [(near.x - box.min.x) / CELL, (near.y - box.min.y) / CELL];
+  let best = { x: 0, y: 0, cost: Infinity };
+  for (let y = 0; y + tall <= rows; y++) {
+    for (let x = 0; x + wide <= columns; x++) {
+      const cost = sumIn(sums, columns, x, y, wide, tall) + Math.hypot(x - u, y - v) / 2;
+      if (cost < best.cost) best = { x, y, cost };
+    }
+  }
+  for (let y = best.y; y < Math.min(rows, best.y + tall); y++)
+    weights.fill(LINE, y * columns + best.x, y * columns + Math.min(columns, best.x + wide));
+  return point(box.min.x + best.x * CELL, box.min.y + best.y * CELL);
+};
+
+/** Sums over every rectangle from the first cell, one row and one column of noughts before it. */
+const summed = ({ weights, columns, rows }: Crowd): Float64Array => {
+  const sums = new Float64Array((columns + 1) * (rows + 1));
+  for (let y = 0; y < rows; y++) {
+    let row = 0;
+    for (let x = 0; x < columns; x++) {
+      row += weights[y * columns + x]!;
+      sums[(y + 1) * (columns + 1) + x + 1] = sums[y * (columns + 1) + x + 1]! + row;
+    }
+  }
+  return sums;
+};
+
+const sumIn = (
+  sums: Float64Array,
+  columns: number,
+  x: number,
+  y: number,
+  wide: number,
+  tall: number,
+): number => {
+  const at = (u: number, v: number): number => sums[v * (columns + 1) + u]!;
+  return at(x + wide, y + tall) - at(x, y + tall) - at(x + wide, y) + at(x, y);
+};
+
+/** How much there is in a box. */
+export const weightIn = ({ weights, columns, rows, box: { min } }: Crowd, b: Box): number => {
+  const [x0, x1] = [cellOf(b.min.x - min.x, columns), cellOf(b.max.x - min.x, columns)];
+  const [y0, y1] = [cellOf(b.min.y - min.y, rows), cellOf(b.max.y - min.y, rows)];
+  let sum = 0;
+  for (let y = y0; y <= y1; y++) for (let x = x0; x <= x1; x++) sum += weights[y * columns + x]!;
+  return sum;
+};
+
+/** A hair is added so that one place, come by in two ways, is in one cell. */
+const cellOf = (mm: number, count: number): number =>
+  Math.min(count - 1, Math.max(0, Math.floor((mm + SAME_POINT) / CELL)));
