@@ -1,0 +1,213 @@
+import { areaOf } from './area.ts';
+import { type CornerShape, type Joining, joiningOf } from './corner.ts';
+import { curvePart, directionAt, isShort, reversedCurve } from './curve.ts';
+import { curveCrossings } from './curve-crossings.ts';
+import { curveLength } from './measure.ts';
+import { type Labelled, outerLoop } from './outer-loop.ts';
+import { type ParallelPiece, parallel } from './parallel.ts';
+import { type Curve, line, type Path, pathEnd, pathStart } from './path.ts';
+import { distance, type Point } from './point.ts';
+import { crossesItself } from './self-crossing.ts';
+import { OFFSET, SAME_POINT } from './tolerance.ts';
+
+export type { CornerShape } from './corner.ts';
+
+/** One edge of an outline: how far outside it its cut line lies, mm (− inside), and the shape of the corner after it. */
+export interface OffsetEdge {
+  readonly path: Path;
+  readonly by: number;
+  readonly corner?: CornerShape;
+}
+
+/**
+ * The parallel of a closed counter-clockwise outline, one path an edge; together they are closed again. The corner
+ * after an edge (mitred unless said otherwise), and the step to another width, belong to that edge. Lines and arcs have
+ * their true parallels; cubics are followed within OFFSET. Hollow corners are cut where the parallels cross. What
+ * the parallel cannot reach is left out: an edge that vanishes gets an empty path, and so do all where nothing is
+ * left; where an outline falls apart, the largest part stays.
+ * Throws RangeError for an outline that is not closed or not counter-clockwise, and for a width that is no number.
+ */
+export const offsetOutline = (edges: readonly OffsetEdge[]): Path[] => {
+  const strands = strandsOf(edges);
+  const joints = strands.map((strand, i) => jointBetween(strand, strands[(i + 1) % strands.length]!));
+  const loop = neatLoop(strands, joints) ?? outerLoop(roughLoop(strands, joints));
+  return byEdge(closeGaps(loop), edges.length);
+};
+
+/** The parallel of one curve of the outline. */
+interface Strand {
+  readonly edge: number;
+  readonly by: number;
+  readonly corner: CornerShape;
+  readonly curve: Curve;
+  readonly pieces: readonly ParallelPiece[];
+}
+
+const strandsOf = (edges: readonly OffsetEdge[]): Strand[] => {
+  const outline = edges.flatMap((edge) => edge.path).filter((curve) => !isShort(curve));
+  if (outline.length === 0) throw new RangeError('an outline without length has no parallel');
+  const isChain = outline.every(
+    (c, i) => distance(c.to, outline[(i + 1) % outline.length]!.from) <= 10 * SAME_POINT,
+  );
+  if (!isChain) throw new RangeError('an outline must be a closed chain of edges');
+  if (!(areaOf(outline) > 0)) throw new RangeError('an outline must run counter-clockwise');
+  return edges.flatMap(({ path, by, corner = 'mitred' }, edge) => {
+    if (!Number.isFinite(by)) throw new RangeError(`the width of edge ${edge} is not a number`);
+    return path
+      .filter((curve) => !isShort(curve))
+      .map((curve) => ({ edge, by, corner, curve, pieces: parallel(curve, by) }));
+  });
+};
+
+/** A place on a strand: which of its pieces, and the parameter on it. */
+interface Cut {
+  readonly piece: number;
+  readonly t: number;
+}
+
+/** What joins a strand to the next, and where that cuts them, if it does. Nothing, where no clean joint was found. */
+interface Joint {
+  readonly corner: Point;
+  readonly clean?: { readonly curves: readonly Curve[]; readonly before?: Cut; readonly after?: Cut };
+  /** Whether the joint only fills a gap, and so holds whatever becomes of its neighbours. */
+  readonly fills: boolean;
+}
+
+const jointBetween = (a: Strand, b: Strand): Joint => {
+  const corner = a.curve.to;
+  const joining = joiningOf({
+    at: corner,
+    before: directionAt(a.curve, 1),
+    after: directionAt(b.curve, 0),
+    widthBefore: a.by,
+    widthAfter: b.by,
+    shape: a.corner,
+  });
+  if (joining.kind === 'fill') return { corner, clean: { curves: joining.curves }, fills: true };
+  const isBackwards = a.pieces.at(-1)!.past || b.pieces[0]!.past;
+  const clean = isBackwards ? undefined : cutsOf(a, b, joining);
+  return clean ? { corner, clean, fills: false } : { corner, fills: false };
+};
+
+const cutsOf = (a: Strand, b: Strand, joining: Exclude<Joining, { kind: 'fill' }>): Joint['clean'] => {
+  const before = a.pieces.map(({ curve }) => curve);
+  const after = b.pieces.map(({ curve }) => curve);
+  if (joining.kind === 'cross') {
+    const cut = lastCrossing(before, after);
+    if (cut) return { curves: [], before: cut.before, after: cut.after };
+    // So nearly smooth that there is no crossing to find: the ends are brought together.
+    return distance(pathEnd(before), pathStart(after)) <= OFFSET / 4 ? { curves: [] } : undefined;
+  }
+  if (joining.kind === 'cutBefore') {
+    const cut = lastCrossing(before, [joining.start]);
+    const rest = cut && curvePart(joining.start, cut.after.t, 1);
+    return cut && rest && { curves: [rest, ...joining.rest], before: cut.before };
+  }
+  const cut = lastCrossing([joining.end], after);
+  const rest = cut && curvePart(joining.end, 0, cut.before.t);
+  return cut && rest && { curves: [...joining.first, rest], after: cut.after };
+};
+
+/** Where two runs of curves cross, as near as can be to the end of the first and the start of the second. */
+const lastCrossing = (a: Path, b: Path): { before: Cut; after: Cut } | undefined => {
+  for (let back = 0; back < a.length + b.length - 1; back++) {
+    for (let j = Math.max(0, back - a.length + 1); j <= Math.min(back, b.length - 1); j++) {
+      const i = a.length - 1 - (back - j);
+      const [first] = curveCrossings(a[i]!, b[j]!).sort((p, q) => q.t - p.t);
+      if (first) return { before: { piece: i, t: first.t }, after: { piece: j, t: first.u } };
+    }
+  }
+  return undefined;
+};
+
+/** The loop with every joint as it was found, or nothing where one was not, or where cuts or crossings are left over. */
+const neatLoop = (strands: readonly Strand[], joints: readonly Joint[]): Labelled[] | undefined => {
+  const loop: Labelled[] = [];
+  for (const [i, strand] of strands.entries()) {
+    const joint = joints[i]!;
+    const previous = joints[(i + joints.length - 1) % joints.length]!;
+    if (!joint.clean || strand.pieces.some(({ past }) => past)) return undefined;
+    const start = previous.clean?.after ?? { piece: 0, t: 0 };
+    const end = joint.clean.before ?? { piece: strand.pieces.length - 1, t: 1 };
+    if (start.piece > end.piece || (start.piece === end.piece && !(start.t < end.t))) return undefined;
+    for (let k = start.piece; k <= end.piece; k++) {
+      const [t0, t1] = [k === start.piece ? start.t : 0, k === end.piece ? end.t : 1];
+      if (t0 < t1) loop.push({ edge: strand.edge, curve: curvePart(strand.pieces[k]!.curve, t0, t1) });
+    }
+    for (const curve of joint.clean.curves) loop.push({ edge: strand.edge, curve });
+  }
+  return crossesItself(loop.map(({ curve }) => curve)) ? undefined : loop;
+};
+
+/**
+ * The whole parallels, led through the corners of the outline where they overlap. Everything within reach of an edge
+ * is swept at least once, all in one sense, so that the true parallel is the border of what has a positive winding.
+ */
+const roughLoop = (strands: readonly Strand[], joints: readonly Joint[]): Labelled[] =>
+  strands.flatMap((strand, i) => {
+    const next = strands[(i + 1) % strands.length]!;
+    const { edge } = strand;
+    const [from, to] = [strand.pieces.at(-1)!.curve.to, next.pieces[0]!.curve.from];
+    const joint = joints[i]!;
+    const through = joint.fills ? joint.clean!.curves : cornerLines(from, joint.corner, to);
+    return [
+      ...strand.pieces.flatMap(({ curve, past }): Labelled[] =>
+        past
+          ? turnedOver(curve, past).map((helper) => ({ edge, curve: helper, helps: true }))
+          : [{ edge, curve }],
+      ),
+      ...through.map((curve) => ({ edge, curve })),
+    ];
+  });
+
+/**
+ * In place of a backward piece: normals that pass the centres of curvature sweep what lies beyond in the wrong sense.
+ * So the way goes along the centres, then around what lies beyond them the other way.
+ */
+const turnedOver = (piece: Curve, [first, last]: readonly [Point, Point]): Curve[] => {
+  const centres = [line(piece.from, first), line(first, last), line(last, piece.to)];
+  return [...centres, reversedCurve(piece), ...centres].filter((curve) => !isShort(curve));
+};
+
+const cornerLines = (from: Point, corner: Point, to: Point): Curve[] =>
+  distance(from, to) <= SAME_POINT ? [] : [line(from, corner), line(corner, to)];
+
+/** Ends that are one point but for rounding made one, and curves without length left out. */
+const closeGaps = (loop: readonly Labelled[]): Labelled[] => {
+  const long = loop.filter(({ curve }) => !isShort(curve));
+  return long.map(({ edge, curve }, i) => {
+    const { from } = long[(i + 1) % long.length]!.curve;
+    return { edge, curve: curve.to === from ? curve : { ...curve, to: from } };
+  });
+};
+
+/** Curves of one edge that follow each other, and their length, mm. */
+interface Run {
+  readonly edge: number;
+  readonly curves: Curve[];
+  length: number;
+}
+
+/** The loop's curves, edge by edge: each edge's longest run. What else there is of it goes to the edge before. */
+const byEdge = (loop: readonly Labelled[], count: number): Path[] => {
+  // Begin where an edge begins, so that no run is cut in two.
+  const first = loop.findIndex(({ edge }, i) => edge !== loop[(i + loop.length - 1) % loop.length]!.edge);
+  const turned = first > 0 ? [...loop.slice(first), ...loop.slice(0, first)] : loop;
+  const runs: Run[] = [];
+  for (const { edge, curve } of turned) {
+    if (runs.at(-1)?.edge !== edge) runs.push({ edge, curves: [], length: 0 });
+    runs.at(-1)!.curves.push(curve);
+    runs.at(-1)!.length += curveLength(curve);
+  }
+  const main = runs.filter((run) =>
+    runs.every((r) => r === run || r.edge !== run.edge || r.length < run.length),
+  );
+  const start = Math.max(runs.indexOf(main[0]!), 0);
+  const paths: Curve[][] = Array.from({ length: count }, () => []);
+  let edge = main[0]?.edge ?? 0;
+  for (const run of [...runs.slice(start), ...runs.slice(0, start)]) {
+    if (main.includes(run)) edge = run.edge;
+    paths[edge]!.push(...run.curves);
+  }
+  return paths;
+};
