@@ -1,29 +1,20 @@
-import { useEffect } from 'react';
+import { lazy, Suspense, useEffect } from 'react';
 import { stageNames } from '../state/stage.ts';
 import { useStudio } from '../state/studio.ts';
 import { DetailPanel } from './details/DetailPanel.tsx';
 import { Header } from './Header.tsx';
 import { Notice } from './Notice.tsx';
-import { SheetMapView } from './paper/SheetMapView.tsx';
 import { keepSheets } from './paper/sheets-now.ts';
-import { CapStage } from './stages/CapStage.tsx';
-import { ClothStage } from './stages/ClothStage.tsx';
-import { HeadStage } from './stages/HeadStage.tsx';
-import { PaperStage } from './stages/PaperStage.tsx';
-import { SewingStage } from './stages/SewingStage.tsx';
+import { forms } from './stages/forms.ts';
 import { TableView } from './TableView.tsx';
 import { Tally } from './Tally.tsx';
 import { Tape } from './Tape.tsx';
 import { useTheme } from './use-theme.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
 
-const forms = {
-  head: HeadStage,
-  cap: CapStage,
-  cloth: ClothStage,
-  paper: PaperStage,
-  sewing: SewingStage,
-} as const;
+const SheetMapView = lazy(() =>
+  import('./paper/SheetMapView.tsx').then((m) => ({ default: m.SheetMapView })),
+);
 
 /** One screen: the tape of stages, the stage's ticket, the table and its tally. */
 export const App = () => {
@@ -46,11 +37,13 @@ export const App = () => {
         >
           <Notice />
           <h2 className="unseen">{stageNames[stage]}</h2>
-          <Form />
+          <Suspense>
+            <Form />
+          </Suspense>
         </section>
         <div className="board">
           <TableView />
-          {stage === 'paper' && <SheetMapView />}
+          <Suspense>{stage === 'paper' && <SheetMapView />}</Suspense>
         </div>
         <DetailPanel />
       </main>

@@ -2,6 +2,7 @@ import { type KeyboardEvent, useRef } from 'react';
 import { goTo } from '../state/actions.ts';
 import { type Stage, stageNames, stages } from '../state/stage.ts';
 import { useStudio } from '../state/studio.ts';
+import { fetchForm } from './stages/forms.ts';
 
 /** The stages of the work, marked along a measuring tape. Arrow keys walk along it. */
 export const Tape = () => {
@@ -28,6 +29,8 @@ export const Tape = () => {
             aria-selected={stage === current}
             tabIndex={stage === current ? 0 : -1}
             onClick={() => goTo(stage)}
+            onPointerEnter={() => fetchForm(stage)}
+            onFocus={() => fetchForm(stage)}
           >
             <span className="mark" aria-hidden="true">
               {i}

@@ -20,6 +20,8 @@ interface Props {
   /** The one measure of its stage that matters most. */
   readonly main?: boolean;
   readonly others?: readonly Problem[];
+  /** How the text was understood, just under it. */
+  readonly understood?: ReactNode;
   readonly children?: ReactNode;
 }
 
@@ -41,6 +43,7 @@ export const Measure = ({ field, label, notation, help, empty = 'keeps', wide = 
         wrong={wrong}
         {...(help === undefined ? {} : { describedBy: helpId })}
       />
+      {props.understood}
       {help !== undefined && (
         <p className="help" id={helpId}>
           <Figures text={help} />

@@ -1,10 +1,9 @@
-import { useEffect, useRef } from 'react';
+import { lazy, Suspense, useEffect, useRef } from 'react';
 import { open } from '../../state/actions.ts';
 import { derived } from '../../state/derived.ts';
 import { type Detail, useStudio } from '../../state/studio.ts';
-import { Arithmetic } from './Arithmetic.tsx';
-import { CrownGirth, InsideGirth, TipSize } from './Girths.tsx';
-import { SeamTable } from './SeamTable.tsx';
+
+const Reckonings = lazy(() => import('./Reckonings.tsx').then((m) => ({ default: m.Reckonings })));
 
 const titles: Readonly<Record<Detail, string>> = {
   inside: 'Finished inside girth',
@@ -19,8 +18,15 @@ export const DetailPanel = () => {
   const detail = useStudio((s) => s.detail);
   const draft = useStudio((s) => derived(s.good).draft);
   const heading = useRef<HTMLHeadingElement>(null);
+  // The focus goes to what was opened, and back to where it came from when that is closed.
   useEffect(() => {
-    if (detail !== null) heading.current?.focus();
+    if (detail === null) return;
+    const opener = document.activeElement;
+    heading.current?.focus();
+    return () => {
+      const left = document.activeElement === document.body || document.activeElement === null;
+      if (left && opener instanceof HTMLElement) opener.focus();
+    };
   }, [detail]);
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
@@ -32,7 +38,7 @@ export const DetailPanel = () => {
   }, [detail]);
   if (detail === null || draft === null) return <aside id="detail" hidden />;
   return (
-    <aside id="detail" className={`detail ${detail}`} aria-labelledby="detail-title">
+    <aside id="detail" className="detail" aria-labelledby="detail-title">
       <div className="detail-head">
         <h2 id="detail-title" ref={heading} tabIndex={-1}>
           {titles[detail]}
@@ -41,11 +47,9 @@ export const DetailPanel = () => {
           Close
         </button>
       </div>
-      {detail === 'inside' && <InsideGirth draft={draft} />}
-      {detail === 'crown' && <CrownGirth draft={draft} />}
-      {detail === 'tip' && <TipSize draft={draft} />}
-      {detail === 'seams' && <SeamTable draft={draft} />}
-      {detail === 'piece' && <Arithmetic draft={draft} />}
+      <Suspense>
+        <Reckonings detail={detail} draft={draft} />
+      </Suspense>
     </aside>
   );
 };

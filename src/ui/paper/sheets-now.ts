@@ -1,5 +1,4 @@
 import { drawPattern } from '../../drawing/draw-piece.ts';
-import { paperProblems } from '../../print/paper-problems.ts';
 import type { SheetSet } from '../../print/sheet.ts';
 import { derived } from '../../state/derived.ts';
 import { type Studio, useStudio } from '../../state/studio.ts';
@@ -53,7 +52,10 @@ const changes = (state: Studio, before: Studio): boolean =>
 
 /** The paper as wished, on the last cap that can be sewn. */
 const layOut = async (): Promise<void> => {
-  const { sheetsOf } = await import('../../print/sheets.ts');
+  const [{ sheetsOf }, { paperProblems }] = await Promise.all([
+    import('../../print/sheets.ts'),
+    import('../../print/paper-problems.ts'),
+  ]);
   const { good, wish } = useStudio.getState();
   const { draft } = derived(good);
   // A paper that cannot be printed on has its problem beside it; the last sheets stay.

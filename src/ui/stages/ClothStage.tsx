@@ -15,7 +15,11 @@ export const ClothStage = () => {
   const cloths = Object.keys(clothNames) as readonly Cloth[];
   return (
     <>
-      <p className="lead">What to cut, cloth by cloth. Cut mirrored pieces with the pattern face down.</p>
+      <p className="lead">
+        What to cut, cloth by cloth.
+        {pieces.some((piece) => piece.cuts.some((cut) => cut.mirrored)) &&
+          ' Mirrored pieces are cut with the pattern face down.'}
+      </p>
       {cloths.map((cloth) => {
         const rows = pieces.flatMap((piece) =>
           piece.cuts.filter((cut) => cut.cloth === cloth).map((cut): Row => ({ piece, cut })),
@@ -28,6 +32,7 @@ export const ClothStage = () => {
 
 const CutList = ({ cloth, rows }: { readonly cloth: Cloth; readonly rows: readonly Row[] }) => {
   const halves = useStudio((s) => s.wish.paper.halves);
+  const mirrored = rows.some(({ cut }) => cut.mirrored);
   return (
     <table className="list">
       <caption>{clothNames[cloth]}</caption>
@@ -35,7 +40,7 @@ const CutList = ({ cloth, rows }: { readonly cloth: Cloth; readonly rows: readon
         <tr>
           <th scope="col">Piece</th>
           <th scope="col">Cut</th>
-          <th scope="col">Mirrored</th>
+          {mirrored && <th scope="col">Mirrored</th>}
           {halves && <th scope="col">On the fold</th>}
         </tr>
       </thead>
@@ -43,7 +48,7 @@ const CutList = ({ cloth, rows }: { readonly cloth: Cloth; readonly rows: readon
         {rows.map(({ piece, cut }) => (
           <PieceRow key={piece.id} piece={piece}>
             <td>{cut.count}</td>
-            <td>{cut.mirrored ? `${cut.mirrored} of ${cut.count}` : ''}</td>
+            {mirrored && <td>{cut.mirrored ? `${cut.mirrored} of ${cut.count}` : ''}</td>}
             {halves && <td>{piece.foldable ? 'yes' : ''}</td>}
           </PieceRow>
         ))}

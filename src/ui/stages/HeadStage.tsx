@@ -27,8 +27,8 @@ export const HeadStage = () => {
           notation={lengthNotation}
           help="Tape level, just above the brow and the ears, round the fullest part behind."
           main
+          understood={readings[0] !== undefined && <Understood mm={readings[0]} />}
         >
-          {readings[0] !== undefined && <Understood mm={readings[0]} />}
           {girth !== null && <Remark field="head.girth" judgement={judgeGirth(girth, unit)} />}
         </Measure>
         {readings.length > 0 && <MoreReadings count={readings.length} />}
