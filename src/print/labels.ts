@@ -1,7 +1,7 @@
 import type { Mark, PieceDrawing, TextMark } from '../drawing/drawing.ts';
 import { type Segment, segment, segmentsOf } from '../drawing/polygon.ts';
 import { textStyles } from '../drawing/roles.ts';
-import { findRoom, type Room, turnedRoom } from '../drawing/room.ts';
+import { findRoom, roomOf, turnedRoom } from '../drawing/room.ts';
 import { blockSize } from '../drawing/text-block.ts';
 import { type Box, boxCentre, boxesMeet, boxHeight, boxUnion, boxWidth } from '../geometry/box.ts';
 import { add, distance, ORIGIN, type Point, point, rotate, scale, subtract } from '../geometry/point.ts';
@@ -135,7 +135,7 @@ export const roomIn = (
     clamped(wanted.y, box.min.y + half, box.max.y - half),
   );
   const walls = segmentsOf(piece.silhouette);
-  const room: Room = { walls, obstacles: [...frame(box), ...obstaclesIn(piece.marks, texts)] };
+  const room = roomOf(walls, [...frame(box), ...obstaclesIn(piece.marks, texts)]);
   const found = findRoom(turnedRoom(room, -angle), block, rotate(inside, -angle));
   if (found === null) return null;
   const back = rotate(found, angle);

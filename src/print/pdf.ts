@@ -1,9 +1,10 @@
 import type { jsPDF } from 'jspdf';
 import { drawSheet } from './pdf/draw-sheet.ts';
-import { type Face, faceOf, isCovered, kerned, type Metadata, typefaceOf } from './pdf/face.ts';
+import { type Face, faceOf, kerned, type Metadata, typefaceOf } from './pdf/face.ts';
 import { documentFacts } from './pdf/facts.ts';
-import type { Pen, TextLine, TextPicture } from './pdf/pen.ts';
-import { pictureOf } from './pdf/picture.ts';
+import type { Pen, TextLine } from './pdf/pen.ts';
+import { picturesFor } from './pdf/picture.ts';
+import { type Pictures, pictureKey, type TextPicture } from './pdf/pictures.ts';
 import type { SheetSet } from './sheet.ts';
 
 /** The two cuts of the typeface, as TrueType files. */
@@ -39,8 +40,9 @@ export const writePdf = async (
   });
   const faces = { normal: addFace(doc, 'normal', fonts.regular), bold: addFace(doc, 'bold', fonts.bold) };
   describe(doc, set);
-  const typeface = typefaceOf(faces.normal, faces.bold);
-  const pen = penOf(doc, set.page.height, faces);
+  const pictures = await picturesFor(set.sheets, faces.normal, faces.bold);
+  const typeface = typefaceOf(faces.normal, faces.bold, pictures);
+  const pen = penOf(doc, set.page.height, faces, pictures);
   for (const [i, sheet] of set.sheets.entries()) {
     if (i > 0) doc.addPage(format, orientation);
     boxPage(doc, set);
@@ -98,7 +100,7 @@ const boxPage = (doc: jsPDF, { page, paper }: SheetSet): void => {
   Object.assign(pageContext, { cropBox: box(0), trimBox: box(0), artBox: box(paper.margin) });
 };
 
-const penOf = (doc: jsPDF, height: number, faces: Faces): Pen => ({
+const penOf = (doc: jsPDF, height: number, faces: Faces, pictures: Pictures): Pen => ({
   moveTo: (x, y) => void doc.moveTo(x, height - y),
   lineTo: (x, y) => void doc.lineTo(x, height - y),
   curveTo: (x1, y1, x2, y2, x, y) => void doc.curveTo(x1, height - y1, x2, height - y2, x, height - y),
@@ -115,9 +117,8 @@ const penOf = (doc: jsPDF, height: number, faces: Faces): Pen => ({
     doc.setCurrentTransformationMatrix(doc.Matrix(across, 0, 0, up, x, y));
   },
   text: (line) => {
-    const face = faces[line.bold ? 'bold' : 'normal'];
-    const picture = isCovered(face, line.text) ? null : pictureOf(line.text, line.bold);
-    if (picture === null) setLine(doc, face, line, height);
+    const picture = pictures.get(pictureKey(line.text, line.bold));
+    if (picture === undefined) setLine(doc, faces[line.bold ? 'bold' : 'normal'], line, height);
     else setPicture(doc, picture, line, height);
   },
 });
@@ -140,10 +141,10 @@ const setPicture = (doc: jsPDF, picture: TextPicture, line: TextLine, height: nu
   const drop = picture.below * line.size;
   const x = line.x + drop * Math.sin(line.angle);
   const y = line.y - drop * Math.cos(line.angle);
-  const alias = `${line.bold ? 'bold' : 'regular'} ${line.text}`;
+  const alias = pictureKey(line.text, line.bold);
   doc.addImage(
-    picture.pixels as unknown as Uint8Array,
-    'RGBA',
+    picture.png,
+    'PNG',
     x,
     height - y - tall,
     width,

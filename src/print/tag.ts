@@ -1,11 +1,11 @@
 import type { Mark, TextMark } from '../drawing/drawing.ts';
 import { LEADING, textStyles } from '../drawing/roles.ts';
 import { textWidth } from '../drawing/text-width.ts';
-import { wrapped } from '../drawing/wrap.ts';
 import { line } from '../geometry/path.ts';
 import { add, type Point, point } from '../geometry/point.ts';
 import { translated } from '../geometry/transform.ts';
 import { inches, type Unit } from '../units.ts';
+import { brokenLines } from './broken-lines.ts';
 import type { Size } from './sheet-size.ts';
 
 /** A block of marks with its lower left corner on the origin, mm. */
@@ -18,17 +18,17 @@ export interface Block {
 export const checkBlock = (unit: Unit): Block => {
   const across = unit === 'in' ? inches(1) : 25;
   const words = unit === 'in' ? '1 in' : '25 mm';
-  const middle = across / 2;
+  const [low, high] = [PAD, PAD + across];
+  const middle = (low + high) / 2;
   const tick = 1.2;
-  const ends = [0, across];
   const { size } = textStyles.note;
   return {
-    size: { width: across + 2, height: across + 2 },
+    size: { width: across + 2 * PAD, height: across + 2 * PAD },
     marks: [
-      mark(point(0, middle), point(across, middle)),
-      mark(point(middle, 0), point(middle, across)),
-      ...ends.map((x) => mark(point(x, middle - tick), point(x, middle + tick))),
-      ...ends.map((y) => mark(point(middle - tick, y), point(middle + tick, y))),
+      mark(point(low, middle), point(high, middle)),
+      mark(point(middle, low), point(middle, high)),
+      ...[low, high].map((x) => mark(point(x, middle - tick), point(x, middle + tick))),
+      ...[low, high].map((y) => mark(point(middle - tick, y), point(middle + tick, y))),
       text('note', point(middle + 1.5, middle + size * 0.7), [words], size),
     ],
   };
@@ -39,6 +39,8 @@ const mark = (from: Point, to: Point): Mark => ({ kind: 'line', role: 'mark', pa
 /** A cap's name runs on in a second line beyond this, mm. */
 const LONGEST_NAME = 60;
 const BESIDE = 3;
+/** Kept free around a block, mm. */
+const PAD = 1.5;
 
 /** What a sheet says of itself: its name, which of how many it is, and the cap it belongs to. */
 export const nameBlock = (name: string, count: string, cap: string, room: Size): Block => {
@@ -46,15 +48,15 @@ export const nameBlock = (name: string, count: string, cap: string, room: Size):
   const { size } = textStyles.note;
   const label = textWidth(name, true) * big;
   const most = Math.min(LONGEST_NAME, room.width - label - 6);
-  const beside = [count, ...wrapped(cap === '' ? [] : [cap], most / size)];
+  const beside = [count, ...brokenLines(cap, most / size)];
   const width = label + BESIDE + Math.max(...beside.map((s) => textWidth(s))) * size;
   const height = Math.max(big, (beside.length - 1) * LEADING * size + size);
   const middle = height / 2;
   return {
-    size: { width: width + 2, height: height + 2 },
+    size: { width: width + 2 * PAD, height: height + 2 * PAD },
     marks: [
-      text('title', point(0, middle), [name], big),
-      text('note', point(label + BESIDE, middle), beside, size),
+      text('title', point(PAD, PAD + middle), [name], big),
+      text('note', point(PAD + label + BESIDE, PAD + middle), beside, size),
     ],
   };
 };

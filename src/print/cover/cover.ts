@@ -1,7 +1,7 @@
 import type { LineRole, Mark, PieceDrawing } from '../../drawing/drawing.ts';
 import { dateWords } from '../../drawing/label-words.ts';
 import { textStyles } from '../../drawing/roles.ts';
-import { wrapped } from '../../drawing/wrap.ts';
+import { textWidth } from '../../drawing/text-width.ts';
 import { polygon } from '../../geometry/path.ts';
 import { point } from '../../geometry/point.ts';
 import { formatLength } from '../../units.ts';
@@ -10,7 +10,7 @@ import type { Heading } from '../sheet.ts';
 import type { Cell, SheetGrid } from '../sheet-grid.ts';
 import type { Size } from '../sheet-size.ts';
 import { text } from '../tag.ts';
-import { fillColumns, type Part, paragraph } from './flow.ts';
+import { fillColumns, flush, type Part, paragraph } from './flow.ts';
 import { sheetMap } from './map.ts';
 import { pieceParts } from './pieces.ts';
 import { COVER_LEAST, GAP, HEAD, SQUARE_INCH, SQUARE_MM } from './size.ts';
@@ -106,7 +106,7 @@ const listParts = ({ pieces }: CoverContent, width: number): readonly Part[] => 
 ];
 
 const mapPart = ({ cells, pieces, grid }: CoverContent, most: Size): Part => {
-  const title = paragraph('title', 'Sheet map', most.width, 1.5);
+  const title = flush('title', paragraph('title', 'Sheet map', most.width, 1.5));
   return (at) => {
     const head = title(at);
     const room = { width: most.width, height: most.height - head.height };
@@ -119,11 +119,14 @@ const mapPart = ({ cells, pieces, grid }: CoverContent, most: Size): Part => {
 const headMarks = ({ cap, wearer, date, unit, finishedGirth }: Heading, size: Size): readonly Mark[] => {
   const girth = `Finished girth ${formatLength(finishedGirth, unit)}`;
   const facts = [wearer === '' ? '' : `For ${wearer}`, girth, dateWords(date)].filter((s) => s !== '');
-  const big = 7;
-  const title = wrapped([cap], size.width / big, true)[0] ?? '';
-  const note = textStyles.label.size;
+  // A long name is set smaller rather than broken.
+  const fitted = (words: string, most: number, bold: boolean): number =>
+    Math.min(most, size.width / Math.max(textWidth(words, bold), 1));
+  const line = facts.join(' · ');
+  const big = fitted(cap, 7, true);
+  const small = fitted(line, textStyles.label.size, false);
   return [
-    text('title', point(0, size.height - big / 2), [title], big),
-    text('label', point(0, size.height - big - note), [facts.join(' · ')]),
+    text('title', point(0, size.height - 3.5), [cap], big),
+    text('label', point(0, size.height - 10.5), [line], small),
   ];
 };

@@ -1,8 +1,8 @@
 import type { Mark, TextRole } from '../../drawing/drawing.ts';
 import { LEADING, textStyles } from '../../drawing/roles.ts';
-import { wrapped } from '../../drawing/wrap.ts';
 import type { Point } from '../../geometry/point.ts';
 import { point } from '../../geometry/point.ts';
+import { brokenLines } from '../broken-lines.ts';
 import { text } from '../tag.ts';
 
 /** Marks set below each other from a point down, and how far down they reach, mm. */
@@ -21,7 +21,7 @@ export const paragraph =
   (role: TextRole, words: string, width: number, after = 0): Part =>
   (at) => {
     const { size, bold } = textStyles[role];
-    const lines = wrapped([words], width / size, bold);
+    const lines = brokenLines(words, width / size, bold);
     const height = lines.length * LEADING * size;
     return { marks: [text(role, point(at.x, at.y - height / 2), lines)], height: height + after };
   };
@@ -30,6 +30,15 @@ export const paragraph =
 export const space =
   (height: number): Part =>
   () => ({ marks: [], height });
+
+/** The first line of a part moved up, so that its capitals begin at the top. */
+export const flush =
+  (role: TextRole, part: Part): Part =>
+  (at) => {
+    const up = (LEADING / 2 - 0.33) * textStyles[role].size;
+    const laid = part(point(at.x, at.y + up));
+    return { marks: laid.marks, height: laid.height - up };
+  };
 
 /** Parts below each other. */
 export const column =

@@ -122,7 +122,7 @@ const heads = (from: Point, to: Point): readonly Mark[] =>
   }));
 
 /** Most patterns have sheets that stand alone. */
-const ONLY_WHERE = 'Sheets need joining only where a piece runs from one to the next.';
+const ONLY_WHERE = 'Only sheets that share a piece need joining.';
 
 const JOINING: Readonly<Record<PaperSpec['join'], readonly string[]>> = {
   overlap: [

@@ -5,7 +5,7 @@ import { arc } from '../../geometry/path.ts';
 import { heading, type Point } from '../../geometry/point.ts';
 import { arcToCubics, type Sink, walk } from '../../geometry/walk.ts';
 import type { Sheet, SheetSet } from '../sheet.ts';
-import { setFractions } from './fractions.ts';
+import { setText } from './fractions.ts';
 import type { Pen, Typeface } from './pen.ts';
 
 /** Draws one sheet: everything inside the margins, stretched about their corner as the printer needs it. */
@@ -56,7 +56,7 @@ const onCircle = (centre: Point, radius: number, angle: number): Point => {
 const drawText = (pen: Pen, face: Typeface, mark: TextMark): void => {
   const { bold } = textStyles[mark.role];
   const along = heading(mark.angle);
-  const lines = placedLines(mark).map(({ text, at }) => ({ text: setFractions(text.normalize('NFC')), at }));
+  const lines = placedLines(mark).map(({ text, at }) => ({ text: setText(text), at }));
   const widths = lines.map(({ text }) => face.width(text, mark.size, bold));
   // Room was kept for an estimate: letters that run wider are set smaller.
   const k = Math.min(1, blockSize(mark).width / Math.max(...widths));

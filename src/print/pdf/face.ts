@@ -1,6 +1,6 @@
 import { type Kerning, kerningOf } from './kerning.ts';
 import type { Typeface } from './pen.ts';
-import { pictureWidth } from './picture.ts';
+import { type Pictures, pictureKey } from './pictures.ts';
 
 /** What must be known of a font: which glyph stands for a letter (0 for none), and how wide it is, 1/1000 em. */
 export interface Metadata {
@@ -26,11 +26,10 @@ export const isCovered = ({ metadata }: Face, text: string): boolean =>
 /** Marks that combine with the letter before them, and letters written from right to left. */
 const JOINED = /\p{M}|[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufeff]/u;
 
-export const typefaceOf = (regular: Face, bold: Face): Typeface => ({
+export const typefaceOf = (regular: Face, bold: Face, pictures: Pictures): Typeface => ({
   width: (text, size, isBold) => {
-    const face = isBold ? bold : regular;
-    const picture = isCovered(face, text) ? null : pictureWidth(text, isBold);
-    return (picture ?? advance(face, text)) * size;
+    const picture = pictures.get(pictureKey(text, isBold));
+    return (picture?.width ?? advance(isBold ? bold : regular, text)) * size;
   },
 });
 

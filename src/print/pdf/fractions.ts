@@ -24,3 +24,6 @@ const FRACTION = /(?<![\d/.])(\d+ )?(\d{1,2})\/(2|4|8|16|32)(?= in\b)/g;
 
 const shifted = (figures: string, alphabet: string): string =>
   [...figures].map((figure) => alphabet[Number(figure)]).join('');
+
+/** A line of text as it is printed: letters and their accents in one, fractions as fractions. */
+export const setText = (text: string): string => setFractions(text.normalize('NFC'));

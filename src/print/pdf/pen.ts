@@ -1,5 +1,3 @@
-import type { Size } from '../sheet-size.ts';
-
 /** What a page can be told to draw: millimetres, y up. */
 export interface Pen {
   moveTo(x: number, y: number): void;
@@ -30,10 +28,4 @@ export interface TextLine {
 /** How far texts run in the typeface that the pen has, mm. */
 export interface Typeface {
   width(text: string, size: number, bold: boolean): number;
-}
-
-/** Words in letters that the typeface lacks, as a picture: its pixels, its size in ems, and how far it hangs below the baseline. */
-export interface TextPicture extends Size {
-  readonly pixels: { readonly data: Uint8ClampedArray; readonly width: number; readonly height: number };
-  readonly below: number;
 }
