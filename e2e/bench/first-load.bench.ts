@@ -1,0 +1,120 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { build, parseSync, type Rolldown } from 'vite';
+import { expect, test } from '../studio.ts';
+import { note } from './figures.ts';
+
+const root = join(import.meta.dirname, '../..');
+const dist = join(root, 'dist');
+const KIB = 1024;
+const MOST = 1.3;
+
+test('the JavaScript that the page loads at first', async ({ studio }) => {
+  test.setTimeout(120_000);
+  const files = loadedAtStart();
+  const bytes = zippedSize(files.map((file) => readFileSync(join(dist, file), 'utf8')));
+  const bare = zippedSize(await bareLibraries());
+  const against = { name: 'react-dom + paper-core + zustand alone', ratio: bytes / bare };
+  const met = against.ratio <= MOST;
+  note({
+    subject: 'first-load JavaScript, gzip',
+    median: bytes / KIB,
+    unit: 'KiB',
+    against,
+    wanted: `at most ${MOST}×`,
+    met,
+  });
+
+  // What the page asks for by itself once it stands: parts that are loaded behind the first view.
+  await studio.waitForLoadState('networkidle');
+  const asked = await studio.evaluate(() =>
+    performance.getEntriesByType('resource').map(({ name }) => new URL(name).pathname.slice(1)),
+  );
+  const scripts = asked.filter((file) => file.endsWith('.js'));
+  expect(scripts).toEqual(expect.arrayContaining(files));
+  const all = zippedSize(scripts.map((file) => readFileSync(join(dist, file), 'utf8')));
+  note({
+    subject: 'JavaScript asked for on a first visit, gzip',
+    median: all / KIB,
+    unit: 'KiB',
+    against: { ...against, ratio: all / bare },
+  });
+
+  const late = writersOfPdf();
+  expect(late.length).toBeGreaterThan(0);
+  expect(scripts.filter((file) => late.includes(file))).toEqual([]);
+  expect(asked.filter((file) => /\.(ttf|otf)$/.test(file))).toEqual([]);
+});
+
+const zippedSize = (texts: readonly string[]): number =>
+  texts.reduce((sum, text) => sum + gzipSync(text, { level: 9 }).length, 0);
+
+/** The scripts and preloaded modules of the built page, and what they import in turn before they run. */
+const loadedAtStart = (): string[] => {
+  const page = readFileSync(join(dist, 'index.html'), 'utf8');
+  const tags = page.match(/<(script|link)\b[^>]*>/g) ?? [];
+  const first = tags.flatMap((tag) => {
+    const loads = tag.startsWith('<script') || /rel="?modulepreload/.test(tag);
+    const file = /(?:src|href)="?\.?\/?([^"\s>]+)/.exec(tag)?.[1];
+    return loads && file !== undefined ? [file] : [];
+  });
+  const found = new Set<string>();
+  const follow = (file: string): void => {
+    if (found.has(file)) return;
+    found.add(file);
+    const { module } = parseSync(file, readFileSync(join(dist, file), 'utf8'));
+    const names = [
+      ...module.staticImports.map(({ moduleRequest }) => moduleRequest.value),
+      ...module.staticExports.flatMap(({ entries }) => entries.map((e) => e.moduleRequest?.value)),
+    ];
+    for (const name of names)
+      if (name !== undefined) follow(new URL(name, `file:///${file}`).pathname.slice(1));
+  };
+  first.forEach(follow);
+  return [...found];
+};
+
+const NAME = 'virtual:bare-libraries';
+
+/** A page that has the three libraries and does nothing with them, built as ours is. */
+const bareLibraries = async (): Promise<string[]> => {
+  const text = `import { createRoot } from 'react-dom/client';
+    import paper from 'paper/dist/paper-core';
+    import { create } from 'zustand';
+    globalThis.all = [createRoot, paper, create];`;
+  const bare = {
+    name: 'bare-libraries',
+    resolveId: (id: string) => (id === NAME ? `\0${NAME}` : undefined),
+    load: (id: string) => (id === `\0${NAME}` ? text : undefined),
+  };
+  const built = await build({
+    root,
+    configFile: false,
+    logLevel: 'silent',
+    plugins: [bare],
+    build: {
+      write: false,
+      target: 'es2022',
+      modulePreload: { polyfill: false },
+      rolldownOptions: { input: NAME },
+    },
+  });
+  return chunksOf(built).map(({ code }) => code);
+};
+
+/** What only the library that writes PDF says. */
+const SAYS = 'jsPDF PubSub Error';
+
+const writersOfPdf = (): string[] =>
+  readdirSync(join(dist, 'assets'))
+    .map((name) => `assets/${name}`)
+    .filter((file) => file.endsWith('.js') && readFileSync(join(dist, file), 'utf8').includes(SAYS));
+
+type Built = Awaited<ReturnType<typeof build>>;
+
+const chunksOf = (built: Built): Rolldown.OutputChunk[] =>
+  [built]
+    .flat()
+    .flatMap((b) => ('output' in b ? b.output : []))
+    .filter((part) => part.type === 'chunk');

@@ -1,0 +1,30 @@
+import { bench, describe } from 'vitest';
+import { defaultSpec } from '../../src/design/default-spec.ts';
+import { derive } from '../../src/design/derive.ts';
+import { cutLine } from '../../src/pattern/cut-line.ts';
+import { offsetInGeneral, polygonsOf } from './general-offset.ts';
+
+for (const [name, tipRatio] of [
+  ['round tip', 1],
+  ['oval tip', 0.85],
+] as const) {
+  const cap = { ...defaultSpec.cap, values: { ...defaultSpec.cap.values, tipRatio } };
+  const { draft } = derive({ ...defaultSpec, cap });
+  if (draft === null) throw new Error('the demo cap cannot be drafted');
+  const { pieces, allowances } = draft.pattern;
+  const polygons = polygonsOf(pieces);
+
+  describe(`cut lines of all pieces, ${name}`, () => {
+    bench('ours', () => {
+      for (const piece of pieces) cutLine(piece, allowances);
+    });
+
+    bench('clipper2-ts, flattening first', () => {
+      offsetInGeneral(polygonsOf(pieces));
+    });
+
+    bench('clipper2-ts, flattened beforehand', () => {
+      offsetInGeneral(polygons);
+    });
+  });
+}
