@@ -114,7 +114,8 @@ const penOf = (doc: jsPDF, height: number, faces: Faces, pictures: Pictures): Pe
   clip: () => void doc.clip().discardPath(),
   stretch: (across, up, about) => {
     const [x, y] = [about.x * (1 - across) * POINTS, about.y * (1 - up) * POINTS];
-    doc.setCurrentTransformationMatrix(doc.Matrix(across, 0, 0, up, x, y));
+    // Written here because jsPDF keeps five decimals, which over a long page is a hundredth of a millimetre.
+    internals(doc).write([across, 0, 0, up, x, y].map((n) => n.toFixed(9)).join(' '), 'cm');
   },
   text: (line) => {
     const picture = pictures.get(pictureKey(line.text, line.bold));
@@ -129,9 +130,7 @@ const setLine = (doc: jsPDF, { kerning }: Face, line: TextLine, height: number):
   const angle = (line.angle * 180) / Math.PI;
   doc.text(line.text, line.x, height - line.y, angle === 0 ? {} : { angle });
   // jsPDF sets glyphs without kerning: what it wrote last is written again with it.
-  const page = (doc.internal as unknown as { readonly pages: string[][] }).pages[
-    doc.getCurrentPageInfo().pageNumber
-  ]!;
+  const page = internals(doc).pages[doc.getCurrentPageInfo().pageNumber]!;
   page.push(kerned(page.pop()!, kerning));
 };
 
@@ -154,3 +153,7 @@ const setPicture = (doc: jsPDF, picture: TextPicture, line: TextLine, height: nu
     (line.angle * 180) / Math.PI,
   );
 };
+
+/** What jsPDF offers its plugins, and its types do not say. */
+const internals = (doc: jsPDF) =>
+  doc.internal as unknown as { readonly pages: string[][]; write(...operators: string[]): void };

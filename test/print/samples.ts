@@ -3,6 +3,8 @@ import { boundsOf } from '../../src/geometry/bounds.ts';
 import { reversed } from '../../src/geometry/measure.ts';
 import { arc, circle, cubic, line, type Path, pathEnd, polygon } from '../../src/geometry/path.ts';
 import { type Point, point } from '../../src/geometry/point.ts';
+import type { PaperSpec } from '../../src/print/paper.ts';
+import type { Heading } from '../../src/print/sheet.ts';
 
 /** A drawn piece with its cut line, a stitch line where one is given, a grainline and a label. */
 export const drawn = (
@@ -62,7 +64,7 @@ export const crescent = (width: number, bow: number, depth: number): Path => {
   const inner = cubic(a, point(-width / 4, (bow * 4) / 3), point(width / 4, (bow * 4) / 3), b);
   const tall = ((bow + depth) * 4) / 3;
   const outer = cubic(a, point(-width * 0.42, tall), point(width * 0.42, tall), b);
-  return [...reversed([inner]), outer].flatMap((c) => [c]);
+  return [...reversed([inner]), outer];
 };
 
 export const visor = (id: string, name: string, grown = 6): PieceDrawing =>
@@ -88,3 +90,23 @@ export const adultCap = (): readonly PieceDrawing[] => [
   band('interlining-band', 'Band interlining', 560, 38),
   visor('interlining-visor', 'Visor interlining', 0),
 ];
+
+/** A4 as most people print it. */
+export const plainPaper: PaperSpec = {
+  paper: 'a4',
+  orientation: 'portrait',
+  margin: 10,
+  join: 'overlap',
+  overlap: 10,
+  halves: false,
+  measuredAcross: 100,
+  measuredDown: 100,
+};
+
+export const heading: Heading = {
+  cap: 'Cornet’s cap',
+  wearer: 'Cornet',
+  date: '2026-11-25',
+  unit: 'cm',
+  finishedGirth: 558.8,
+};

@@ -1,0 +1,267 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { lineStyles } from '../../src/drawing/roles.ts';
+import { flatten } from '../../src/geometry/flatten.ts';
+import type { PaperSpec } from '../../src/print/paper.ts';
+import { writePdf } from '../../src/print/pdf.ts';
+import type { SheetSet } from '../../src/print/sheet.ts';
+import { sheetsOf } from '../../src/print/sheets.ts';
+import { fonts } from '../print/fonts.ts';
+import { adultCap, heading, plainPaper } from '../print/samples.ts';
+import { CHORDS, type ReadPage, type ReadPath, type ReadPdf, readPdf, type XY } from './pdf-reader.ts';
+
+/*
+ * The printed sheets, read back from the PDF by pdf.js and put together by arithmetic that stands here alone: paper
+ * sizes from ISO 216 and ANSI/ASME Y14.1, the pitch from margin and overlap. Bounds are those of the design: 0.01 mm
+ * for a test square, 0.05 mm for a line.
+ */
+
+const sizes: Readonly<Record<string, readonly [number, number]>> = { a4: [210, 297], letter: [215.9, 279.4] };
+
+const cases: readonly (readonly [string, Partial<PaperSpec>])[] = [
+  ['A4 upright, overlapped', {}],
+  ['A4 across, butted', { orientation: 'landscape', join: 'butt' }],
+  [
+    'Letter upright, butted, on a printer that draws small',
+    { paper: 'letter', join: 'butt', measuredAcross: 97.5, measuredDown: 98.75 },
+  ],
+  ['Letter across, overlapped by 15 mm', { paper: 'letter', orientation: 'landscape', overlap: 15 }],
+  [
+    'A4 upright with a margin of 6 mm, on a printer that draws large',
+    { margin: 6, measuredAcross: 101.5, measuredDown: 100.5 },
+  ],
+];
+
+describe.each(cases)('%s', (_, change) => {
+  const paper: PaperSpec = { ...plainPaper, ...change };
+  let set: SheetSet;
+  let pdf: ReadPdf;
+  beforeAll(async () => {
+    set = sheetsOf(adultCap(), paper, heading);
+    pdf = await readPdf(await writePdf(set, fonts));
+  });
+
+  /** What the printer makes of a place on the page, mm from the corner of the margins: it is off by what was measured. */
+  const printed = ({ x, y }: XY): XY => ({
+    x: ((x - paper.margin) * paper.measuredAcross) / 100,
+    y: ((y - paper.margin) * paper.measuredDown) / 100,
+  });
+
+  it('has a page of the paper’s size for every sheet', () => {
+    const [short, long] = sizes[paper.paper]!;
+    const [width, height] = paper.orientation === 'portrait' ? [short, long] : [long, short];
+    expect(pdf.pages).toHaveLength(set.sheets.length);
+    for (const page of pdf.pages) {
+      expect(Math.abs(page.width - width)).toBeLessThan(0.001);
+      expect(Math.abs(page.height - height)).toBeLessThan(0.001);
+    }
+  });
+
+  it('prints both test squares true', () => {
+    const squares = pdf.pages[0]!.paths.map((path) => extent(path.points.map(printed))).filter(
+      ({ width, height }) => width > 95 && width < 105 && height > 95 && height < 105,
+    );
+    const sides = squares.flatMap(({ width, height }) => [width, height]).sort((a, b) => a - b);
+    expect(sides).toHaveLength(4);
+    for (const side of sides.slice(0, 2)) expect(Math.abs(side - 100)).toBeLessThan(0.01);
+    for (const side of sides.slice(2)) expect(Math.abs(side - 101.6)).toBeLessThan(0.01);
+  });
+
+  it('prints a small cross on every sheet of the pattern, 25 mm both ways', () => {
+    for (const page of pdf.pages.slice(1)) {
+      const arms = page.paths
+        .filter((path) => path.painted === 'stroke' && path.points.length === 2 && !path.dashed)
+        .map((path) => extent(path.points.map(printed)));
+      expect(arms.some(({ width, height }) => Math.abs(width - 25) < 0.01 && height < 0.001)).toBe(true);
+      expect(arms.some(({ width, height }) => Math.abs(height - 25) < 0.01 && width < 0.001)).toBe(true);
+    }
+  });
+
+  it('draws nothing outside the margins', () => {
+    for (const page of pdf.pages) {
+      const points = [...page.paths.flatMap((p) => p.points), ...page.texts.flatMap((t) => t.corners)];
+      expect(points.length).toBeGreaterThan(20);
+      const { min, max } = extent(points);
+      expect(min.x).toBeGreaterThan(paper.margin - 0.001);
+      expect(min.y).toBeGreaterThan(paper.margin - 0.001);
+      expect(max.x).toBeLessThan(page.width - paper.margin + 0.001);
+      expect(max.y).toBeLessThan(page.height - paper.margin + 0.001);
+    }
+  });
+
+  it('clips each page at its margins, so that no half of a line’s weight leaves them', () => {
+    for (const page of pdf.pages) {
+      const [clip] = page.paths.filter((path) => path.painted === 'clip');
+      const { min, max } = extent(clip!.points);
+      for (const [is, is2] of [
+        [min.x, paper.margin],
+        [min.y, paper.margin],
+        [max.x, page.width - paper.margin],
+        [max.y, page.height - paper.margin],
+      ] as const)
+        expect(Math.abs(is - is2)).toBeLessThan(0.001);
+    }
+  });
+
+  it('names every sheet by row and column, and says how many there are', () => {
+    const names = pdf.pages.slice(1).map(nameOf);
+    expect(names).toEqual(set.sheets.slice(1).map((s) => s.name));
+    expect(new Set(names).size).toBe(names.length);
+    for (const [i, page] of pdf.pages.entries())
+      if (i > 0) expect(page.texts.map((t) => t.text)).toContain(`${i + 1} of ${pdf.pages.length}`);
+    const onMap = pdf.pages[0]!.texts.map((t) => t.text);
+    for (const name of names) expect(onMap).toContain(name);
+  });
+
+  /** The cut lines of all sheets where they come to lie when the sheets are joined. */
+  const joined = (): readonly (readonly XY[])[] => {
+    const shared = paper.join === 'overlap' ? paper.overlap : 0;
+    const [short, long] = sizes[paper.paper]!;
+    const [width, height] = paper.orientation === 'portrait' ? [short, long] : [long, short];
+    const window = {
+      width: ((width - 2 * paper.margin) * paper.measuredAcross) / 100,
+      height: ((height - 2 * paper.margin) * paper.measuredDown) / 100,
+    };
+    return pdf.pages.slice(1).flatMap((page) => {
+      const [, letter, number] = /^([A-Z])(\d+)$/.exec(nameOf(page))!;
+      const left = (Number(number) - 1) * (window.width - shared);
+      const top = -(letter!.charCodeAt(0) - 65) * (window.height - shared);
+      return page.paths
+        .filter(isCutLine)
+        .map((path) =>
+          path.points.map(printed).map(({ x, y }) => ({ x: left + x, y: top - window.height + y })),
+        );
+    });
+  };
+
+  it('rebuilds every outline within 0.05 mm from its sheets', () => {
+    const lines = joined();
+    const near = segmentFinder(lines);
+    const drawn = set.pieces.map((piece) => flatten(piece.silhouette, 0.002));
+    // Every point of every outline is on some sheet.
+    for (const outline of drawn) for (const p of dense(outline)) expect(near(p)).toBeLessThan(0.05);
+    // And nothing is on a sheet that is no outline.
+    const nearDrawn = segmentFinder(drawn);
+    let seen = 0;
+    for (const p of lines.flat()) {
+      seen++;
+      if (!(nearDrawn(p) < 0.05)) expect(nearDrawn(p)).toBeLessThan(0.05);
+    }
+    expect(seen).toBeGreaterThan(200);
+  });
+
+  it('keeps curves as curves', () => {
+    const cut = pdf.pages.flatMap((page) => page.paths.filter(isCutLine));
+    expect(cut.some((path) => path.curves > 0)).toBe(true);
+    // A disc of 111.5 mm radius in chords within 0.05 mm would take over a hundred.
+    expect(Math.max(...cut.map((path) => path.points.length - 1 - CHORDS * path.curves))).toBeLessThan(6);
+  });
+
+  it('lays joining marks of neighbouring sheets on each other', () => {
+    const shared = paper.join === 'overlap' ? paper.overlap : 0;
+    const byName = new Map(set.sheets.map((s) => [s.name, s]));
+    let pairs = 0;
+    for (const sheet of set.sheets) {
+      if (sheet.cell === null) continue;
+      const right = byName.get(`${sheet.name[0]}${sheet.cell.column + 2}`);
+      const below = byName.get(
+        `${String.fromCharCode(sheet.name.charCodeAt(0) + 1)}${sheet.cell.column + 1}`,
+      );
+      const page = pdf.pages[sheet.number - 1]!;
+      for (const [other, name] of [
+        [right, right?.name],
+        [below, below?.name],
+      ] as const) {
+        if (other === undefined) continue;
+        const theirs = pdf.pages[other.number - 1]!;
+        const step = {
+          x: (other.cell!.column - sheet.cell.column) * (extentOf(paper).width - shared),
+          y: -(other.cell!.row - sheet.cell.row) * (extentOf(paper).height - shared),
+        };
+        const centres = theirs.paths
+          .filter(isJoinMark)
+          .map((path) => path.points.map(printed))
+          .map((points) => ({ x: points[0]!.x + step.x, y: points[0]!.y + step.y }));
+        // The first corner of a mark lies on the join line in both sheets.
+        const mine = page.paths.filter(isJoinMark).map((path) => printed(path.points[0]!));
+        const met = mine.filter((p) => centres.some((q) => Math.hypot(p.x - q.x, p.y - q.y) < 0.01));
+        expect(met, `${sheet.name} to ${name}`).toHaveLength(2);
+        pairs++;
+        expect(page.texts.map((t) => t.text)).toContain(name);
+        expect(theirs.texts.map((t) => t.text)).toContain(sheet.name);
+      }
+    }
+    expect(pairs).toBeGreaterThan(3);
+  });
+});
+
+const extentOf = (paper: PaperSpec): { readonly width: number; readonly height: number } => {
+  const [short, long] = sizes[paper.paper]!;
+  const [width, height] = paper.orientation === 'portrait' ? [short, long] : [long, short];
+  return {
+    width: ((width - 2 * paper.margin) * paper.measuredAcross) / 100,
+    height: ((height - 2 * paper.margin) * paper.measuredDown) / 100,
+  };
+};
+
+const near = (a: number, b: number): boolean => Math.abs(a / b - 1) < 0.05;
+const isCutLine = (path: ReadPath): boolean =>
+  path.painted === 'stroke' && !path.dashed && near(path.weight, lineStyles.cut.weight);
+const isJoinMark = (path: ReadPath): boolean =>
+  path.painted === 'stroke' &&
+  !path.dashed &&
+  path.points.length !== 2 &&
+  near(path.weight, lineStyles.join.weight);
+
+/** A sheet's own name is set larger than its neighbours'. */
+const nameOf = (page: ReadPage): string => {
+  const names = page.texts.filter((t) => /^[A-Z]\d+$/.test(t.text)).sort((a, b) => b.size - a.size);
+  expect(names[0]!.size).toBeGreaterThan(1.5 * (names[1]?.size ?? 0));
+  return names[0]!.text;
+};
+
+const extent = (points: readonly XY[]) => {
+  let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { x, y } of points) {
+    [x0, y0, x1, y1] = [Math.min(x0, x), Math.min(y0, y), Math.max(x1, x), Math.max(y1, y)];
+  }
+  return { min: { x: x0, y: y0 }, max: { x: x1, y: y1 }, width: x1 - x0, height: y1 - y0 };
+};
+
+/** Points no more than 1 mm apart along a chain. */
+const dense = (chain: readonly XY[]): readonly XY[] =>
+  chain.slice(1).flatMap((to, i) => {
+    const from = chain[i]!;
+    const count = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y)));
+    return Array.from({ length: count }, (_, k) => ({
+      x: from.x + ((to.x - from.x) * k) / count,
+      y: from.y + ((to.y - from.y) * k) / count,
+    }));
+  });
+
+/** The distance from a point to the nearest of many chains, looked up in squares of 8 mm. */
+const segmentFinder = (chains: readonly (readonly XY[])[]): ((p: XY) => number) => {
+  const grid = new Map<string, (readonly [XY, XY])[]>();
+  const key = (x: number, y: number): string => `${Math.floor(x / 8)},${Math.floor(y / 8)}`;
+  for (const chain of chains)
+    for (let i = 1; i < chain.length; i++) {
+      const pair = [chain[i - 1]!, chain[i]!] as const;
+      const keys = new Set(
+        dense(pair)
+          .concat(pair[1])
+          .map(({ x, y }) => key(x, y)),
+      );
+      for (const k of keys) grid.set(k, [...(grid.get(k) ?? []), pair]);
+    }
+  return (p) => {
+    let best = Infinity;
+    for (const dx of [-1, 0, 1])
+      for (const dy of [-1, 0, 1])
+        for (const [a, b] of grid.get(key(p.x + 8 * dx, p.y + 8 * dy)) ?? []) {
+          const [ux, uy] = [b.x - a.x, b.y - a.y];
+          const t = ((p.x - a.x) * ux + (p.y - a.y) * uy) / (ux * ux + uy * uy);
+          const s = Math.min(1, Math.max(0, Number.isNaN(t) ? 0 : t));
+          best = Math.min(best, Math.hypot(a.x + s * ux - p.x, a.y + s * uy - p.y));
+        }
+    return best;
+  };
+};
