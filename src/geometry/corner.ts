@@ -1,4 +1,5 @@
-import { arc, type Curve, type Line, line } from './path.ts';
+import { arcBetween } from './curve.ts';
+import { type Curve, type Line, line } from './path.ts';
 import { add, cross, distance, dot, left, norm, type Point, scale, subtract, unit } from './point.ts';
 import { OFFSET, SAME_POINT } from './tolerance.ts';
 
@@ -42,9 +43,14 @@ interface Ends extends Corner {
 }
 
 export const joiningOf = (corner: Corner): Joining => {
-  const { at, before, after, widthBefore, widthAfter } = corner;
+  const { at, before, after, widthBefore, widthAfter, shape } = corner;
   const ends: Ends = {
-    ...corner,
+    at,
+    before,
+    after,
+    widthBefore,
+    widthAfter,
+    shape,
     from: add(at, scale(left(before), -widthBefore)),
     to: add(at, scale(left(after), -widthAfter)),
     sine: cross(before, after),
@@ -58,14 +64,20 @@ export const joiningOf = (corner: Corner): Joining => {
   if (Math.abs(widthAfter) * ends.cosine > Math.abs(widthBefore)) return stepAfter(ends);
   if (Math.abs(widthBefore) * ends.cosine > Math.abs(widthAfter)) return stepBefore(ends);
   if (widthBefore * ends.sine < 0) return { kind: 'cross' };
-  if (corner.shape === 'round') return round(ends);
-  if (corner.shape === 'mitred') return mitred(ends);
+  if (shape === 'round') return round(ends);
+  if (shape === 'mitred') return mitred(ends);
   return squared(ends);
 };
 
 /** Straight lines through points, without those of no length. */
-const chain = (...points: readonly Point[]): Curve[] =>
-  points.slice(1).flatMap((p, i) => (distance(p, points[i]!) > SAME_POINT ? [line(points[i]!, p)] : []));
+const chain = (...points: readonly Point[]): Curve[] => {
+  const lines: Curve[] = [];
+  for (let i = 1; i < points.length; i++) {
+    const [from, to] = [points[i - 1]!, points[i]!];
+    if (distance(from, to) > SAME_POINT) lines.push(line(from, to));
+  }
+  return lines;
+};
 
 const fill = (...points: readonly Point[]): Joining => ({ kind: 'fill', curves: chain(...points) });
 
@@ -136,7 +148,7 @@ const round = ({
   const out = width * Math.sign(widthBefore);
   const [start, end] = [add(at, scale(left(before), -out)), add(at, scale(left(after), -out))];
   const turn = Math.atan2(sine, cosine);
-  const around = { ...arc(at, start, turn), to: end };
+  const around = arcBetween(at, start, end, turn);
   // The narrower side steps out to the rounding first.
   const [first, last] = [
     widthBefore === out ? [] : chain(from, start),

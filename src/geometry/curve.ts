@@ -114,7 +114,7 @@ const cubicPart = (c: Cubic, t0: number, t1: number): Cubic => {
 export const reversedCurve = (curve: Curve): Curve => {
   const { from, to } = curve;
   if (curve.kind === 'line') return line(to, from);
-  if (curve.kind === 'arc') return { ...curve, from: to, to: from, sweep: -curve.sweep };
+  if (curve.kind === 'arc') return arcBetween(curve.centre, to, from, -curve.sweep);
   return cubic(to, curve.c2, curve.c1, from);
 };
 
@@ -134,3 +134,10 @@ export const arcBetween = (centre: Point, from: Point, to: Point, sweep: number)
   centre,
   sweep,
 });
+
+/** The same curve with its end set to a point that differs from it by rounding. */
+export const endingAt = (curve: Curve, to: Point): Curve => {
+  if (curve.kind === 'line') return line(curve.from, to);
+  if (curve.kind === 'arc') return arcBetween(curve.centre, curve.from, to, curve.sweep);
+  return cubic(curve.from, curve.c1, curve.c2, to);
+};

@@ -1,12 +1,12 @@
 import { areaOf } from './area.ts';
 import { type CornerShape, type Joining, joiningOf } from './corner.ts';
-import { curvePart, directionAt, isShort, reversedCurve } from './curve.ts';
+import { curvePart, directionAt, endingAt, isShort, reversedCurve } from './curve.ts';
 import { curveCrossings } from './curve-crossings.ts';
 import { curveLength } from './measure.ts';
 import { type Labelled, outerLoop } from './outer-loop.ts';
 import { type ParallelPiece, parallel } from './parallel.ts';
 import { type Curve, line, type Path, pathEnd, pathStart } from './path.ts';
-import { distance, type Point } from './point.ts';
+import { cross, distance, dot, norm, type Point, subtract } from './point.ts';
 import { crossesItself } from './self-crossing.ts';
 import { OFFSET, SAME_POINT } from './tolerance.ts';
 
@@ -30,7 +30,7 @@ export interface OffsetEdge {
 export const offsetOutline = (edges: readonly OffsetEdge[]): Path[] => {
   const strands = strandsOf(edges);
   const joints = strands.map((strand, i) => jointBetween(strand, strands[(i + 1) % strands.length]!));
-  const loop = neatLoop(strands, joints) ?? outerLoop(roughLoop(strands, joints));
+  const loop = neatLoop(strands, joints) ?? straightened(outerLoop(roughLoop(strands, joints)));
   return byEdge(closeGaps(loop), edges.length);
 };
 
@@ -136,7 +136,29 @@ const neatLoop = (strands: readonly Strand[], joints: readonly Joint[]): Labelle
     }
     for (const curve of joint.clean.curves) loop.push({ edge: strand.edge, curve });
   }
-  return crossesItself(loop.map(({ curve }) => curve)) ? undefined : loop;
+  const neat = straightened(loop);
+  return crossesItself(neat.map(({ curve }) => curve)) ? undefined : neat;
+};
+
+/** Lines of one edge that run on in one direction made one, and curves without length left out. */
+const straightened = (loop: readonly Labelled[]): Labelled[] => {
+  const result: Labelled[] = [];
+  for (const entry of loop) {
+    if (isShort(entry.curve)) continue;
+    const last = result.at(-1);
+    if (last && last.edge === entry.edge && runsStraightOn(last.curve, entry.curve)) {
+      result[result.length - 1] = { edge: entry.edge, curve: line(last.curve.from, entry.curve.to) };
+    } else result.push(entry);
+  }
+  return result;
+};
+
+const runsStraightOn = (a: Curve, b: Curve): boolean => {
+  if (a.kind !== 'line' || b.kind !== 'line') return false;
+  const [along, on] = [subtract(a.to, a.from), subtract(b.to, b.from)];
+  return (
+    dot(along, on) > 0 && Math.abs(cross(along, on)) <= (SAME_POINT * Math.max(norm(along), norm(on))) / 10
+  );
 };
 
 /**
@@ -175,39 +197,43 @@ const cornerLines = (from: Point, corner: Point, to: Point): Curve[] =>
 /** Ends that are one point but for rounding made one, and curves without length left out. */
 const closeGaps = (loop: readonly Labelled[]): Labelled[] => {
   const long = loop.filter(({ curve }) => !isShort(curve));
-  return long.map(({ edge, curve }, i) => {
+  return long.map((entry, i) => {
     const { from } = long[(i + 1) % long.length]!.curve;
-    return { edge, curve: curve.to === from ? curve : { ...curve, to: from } };
+    const { to } = entry.curve;
+    return to.x === from.x && to.y === from.y
+      ? entry
+      : { edge: entry.edge, curve: endingAt(entry.curve, from) };
   });
 };
 
-/** Curves of one edge that follow each other, and their length, mm. */
-interface Run {
-  readonly edge: number;
-  readonly curves: Curve[];
-  length: number;
-}
-
-/** The loop's curves, edge by edge: each edge's longest run. What else there is of it goes to the edge before. */
+/** The curves of the loop, edge by edge. */
 const byEdge = (loop: readonly Labelled[], count: number): Path[] => {
+  const paths: Curve[][] = Array.from({ length: count }, () => []);
   // Begin where an edge begins, so that no run is cut in two.
   const first = loop.findIndex(({ edge }, i) => edge !== loop[(i + loop.length - 1) % loop.length]!.edge);
   const turned = first > 0 ? [...loop.slice(first), ...loop.slice(0, first)] : loop;
-  const runs: Run[] = [];
-  for (const { edge, curve } of turned) {
-    if (runs.at(-1)?.edge !== edge) runs.push({ edge, curves: [], length: 0 });
-    runs.at(-1)!.curves.push(curve);
-    runs.at(-1)!.length += curveLength(curve);
-  }
-  const main = runs.filter((run) =>
-    runs.every((r) => r === run || r.edge !== run.edge || r.length < run.length),
-  );
-  const start = Math.max(runs.indexOf(main[0]!), 0);
-  const paths: Curve[][] = Array.from({ length: count }, () => []);
-  let edge = main[0]?.edge ?? 0;
-  for (const run of [...runs.slice(start), ...runs.slice(0, start)]) {
-    if (main.includes(run)) edge = run.edge;
-    paths[edge]!.push(...run.curves);
-  }
+  for (const { edge, curve } of wholeRuns(turned)) paths[edge]!.push(curve);
   return paths;
+};
+
+/** The loop with each edge in one run: where another edge's parallel breaks in, the shorter runs go to the edge before. */
+const wholeRuns = (loop: readonly Labelled[]): readonly Labelled[] => {
+  const runs: Labelled[][] = [];
+  for (const entry of loop) {
+    const last = runs.at(-1);
+    if (last && last[0]!.edge === entry.edge) last.push(entry);
+    else runs.push([entry]);
+  }
+  if (new Set(runs.map((run) => run[0]!.edge)).size === runs.length) return loop;
+  const lengths = runs.map((run) => run.reduce((sum, { curve }) => sum + curveLength(curve), 0));
+  const isMain = runs.map((run, i) =>
+    runs.every((other, j) => other[0]!.edge !== run[0]!.edge || lengths[j]! < lengths[i]! || i === j),
+  );
+  const start = Math.max(isMain.indexOf(true), 0);
+  let edge = runs[start]![0]!.edge;
+  return runs.flatMap((_, k) => {
+    const i = (start + k) % runs.length;
+    if (isMain[i]) edge = runs[i]![0]!.edge;
+    return runs[i]!.map(({ curve }) => ({ edge, curve }));
+  });
 };

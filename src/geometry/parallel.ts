@@ -1,6 +1,6 @@
-import { accelerationAt, curveAt, directionAt, velocityAt } from './curve.ts';
+import { accelerationAt, arcBetween, curveAt, directionAt, velocityAt } from './curve.ts';
 import { type Arc, type Cubic, type Curve, cubic, line, radius } from './path.ts';
-import { add, between, cross, dot, left, norm, type Point, scale, subtract } from './point.ts';
+import { add, between, cross, dot, left, norm, ORIGIN, type Point, scale, subtract } from './point.ts';
 import { OFFSET, SAME_POINT } from './tolerance.ts';
 
 /**
@@ -38,7 +38,7 @@ const arcParallel = (a: Arc, by: number): ParallelPiece => {
   const share = (r + by * Math.sign(a.sweep)) / r;
   if (Math.abs(share) * r <= SAME_POINT) return { curve: line(a.centre, a.centre) };
   const [from, to] = [between(a.centre, a.from, share), between(a.centre, a.to, share)];
-  const curve = { ...a, from, to };
+  const curve = arcBetween(a.centre, from, to, a.sweep);
   return share < 0 ? { curve, past: [a.centre, a.centre] } : { curve };
 };
 
@@ -78,7 +78,8 @@ const cubicParallel = (task: Task, a: Frame, b: Frame, depth: number, pieces: Pa
   // Does the parallel come to a point and turn back? Then that is where to part it.
   const inner = turn !== undefined && turn - a.t > 1e-9 && b.t - turn > 1e-9;
   if (inner && depth < 2 * DEEPEST) {
-    const cusp = { ...frameAt(task.cubic, task.by, turn), rate: { x: 0, y: 0 }, share: 0 };
+    const { at } = frameAt(task.cubic, task.by, turn);
+    const cusp: Frame = { t: turn, at, rate: ORIGIN, share: 0 };
     cubicParallel(task, a, cusp, depth + 1, pieces);
     cubicParallel(task, cusp, b, depth + 1, pieces);
     return;

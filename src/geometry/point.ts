@@ -16,8 +16,9 @@ export const between = (p: Point, q: Point, t: number): Point =>
 export const dot = (p: Point, q: Point): number => p.x * q.x + p.y * q.y;
 /** Positive where q lies counter-clockwise of p. */
 export const cross = (p: Point, q: Point): number => p.x * q.y - p.y * q.x;
-export const norm = (p: Point): number => Math.hypot(p.x, p.y);
-export const distance = (p: Point, q: Point): number => Math.hypot(p.x - q.x, p.y - q.y);
+/** Length of a vector. Math.hypot guards against overflow that millimetres never see, and is many times slower. */
+export const norm = (p: Point): number => Math.sqrt(p.x * p.x + p.y * p.y);
+export const distance = (p: Point, q: Point): number => norm(subtract(p, q));
 export const unit = (p: Point): Point => scale(p, 1 / norm(p));
 /** Radians counter-clockwise from the x axis, in (-π, π]. */
 export const direction = (p: Point): number => Math.atan2(p.y, p.x);
