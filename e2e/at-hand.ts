@@ -1,0 +1,55 @@
+import type { Locator, Page } from 'playwright/test';
+import { expect } from './studio.ts';
+
+export const stages = ['Head', 'Cap', 'Cloth', 'Paper', 'Sewing'] as const;
+export type StageName = (typeof stages)[number];
+
+export const tab = (page: Page, stage: StageName): Locator =>
+  page.getByRole('tab', { name: stage, exact: true });
+
+export const goTo = async (page: Page, stage: StageName): Promise<void> => {
+  await tab(page, stage).click();
+  await shown(page, stage);
+};
+
+/** Waits until a stage is there: its heading, and what stands under it. */
+export const shown = async (page: Page, stage: StageName): Promise<void> => {
+  await expect(tab(page, stage)).toHaveAttribute('aria-selected', 'true');
+  await expect(page.getByRole('tabpanel', { name: stage })).toHaveText(new RegExp(`${stage}\\s*\\S`));
+};
+
+export const table = (page: Page): Locator => page.getByRole('region', { name: 'The table' });
+
+/** The mark of the outlines last painted. */
+export const outline = async (page: Page): Promise<string> => {
+  await expect(table(page)).toHaveAttribute('data-outline', /./);
+  return (await table(page).getAttribute('data-outline')) ?? '';
+};
+
+/** Waits for two frames, so that what was asked for has been painted. */
+export const painted = (page: Page): Promise<void> =>
+  page.evaluate(
+    () => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))),
+  );
+
+/** One number of the tally, such as /^Inside/. */
+export const tally = (page: Page, name: RegExp): Locator =>
+  page.getByRole('region', { name: 'The tally' }).getByRole('button', { name });
+
+/** The field beside a slider. */
+export const typedField = (page: Page, name: string): Locator =>
+  page.getByRole('textbox', { name: `${name}, typed` });
+
+export const slider = (page: Page, name: string): Locator => page.getByRole('slider', { name, exact: true });
+
+export const unitSwitch = (page: Page, unit: 'cm' | 'in'): Locator =>
+  page.getByRole('radiogroup', { name: 'Units' }).getByRole('radio', { name: unit, exact: true });
+
+/** The first length in a text, mm: "54.6 cm", "1/2 in", "21 1/2 in". */
+export const lengthIn = (text: string | null): number => {
+  const found = /(?:(\d+(?:\.\d+)?)(?:\s(\d+)\/(\d+))?|(\d+)\/(\d+))\s(cm|in)\b/.exec(text ?? '');
+  if (found === null) throw new Error(`no length in "${text}"`);
+  const [, whole, over, under, overAlone, underAlone, unit] = found;
+  const share = Number(over ?? overAlone ?? 0) / Number(under ?? underAlone ?? 1);
+  return (Number(whole ?? 0) + share) * (unit === 'cm' ? 10 : 25.4);
+};

@@ -1,0 +1,140 @@
+import type { Locator, Page } from 'playwright/test';
+import { lengthIn, outline, painted, slider, tally, typedField, unitSwitch } from './at-hand.ts';
+import { expect, test } from './studio.ts';
+
+/** Takes the thumb with the mouse and moves it by so many pixels in steps; gives the outlines seen on the way. */
+const drag = async (page: Page, thumb: Locator, right: number): Promise<readonly string[]> => {
+  const box = (await thumb.boundingBox())!;
+  const [value, min, max] = await thumb.evaluate((input: HTMLInputElement) => [
+    input.valueAsNumber,
+    Number(input.min),
+    Number(input.max),
+  ]);
+  // The thumb's middle runs from half its width inside one end to half its width inside the other.
+  const half = 9;
+  const x = box.x + half + ((value! - min!) / (max! - min!)) * (box.width - 2 * half);
+  const y = box.y + box.height / 2;
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  const seen: string[] = [];
+  const steps = 10;
+  for (let i = 1; i <= steps; i++) {
+    await page.mouse.move(x + (right * i) / steps, y);
+    await painted(page);
+    seen.push(await outline(page));
+  }
+  return seen;
+};
+
+/** The three lengths of "21.50 cm + 1.90 cm = 23.40 cm" in hundredths of a centimetre. */
+const sumOf = async (panel: Locator): Promise<readonly number[]> => {
+  await expect(panel).toContainText(' = ');
+  const [, ...parts] =
+    /([\d.]+)\scm \+ ([\d.]+)\scm = ([\d.]+)\scm/.exec((await panel.textContent()) ?? '') ?? [];
+  return parts.map((part) => Math.round(Number(part) * 100));
+};
+
+const drags = [
+  {
+    name: 'Ease',
+    right: 90,
+    figure: /^Inside/,
+    before: 55.88,
+    detail: 'Finished inside girth',
+    other: 54.61,
+  },
+  { name: 'Crown fullness', right: 70, figure: /^Crown/, before: 66.04, detail: 'Crown girth', other: 55.88 },
+] as const;
+
+for (const { name, right, figure, before, detail, other } of drags) {
+  test(`dragging ${name} reshapes the pieces all the way, as one step, by exactly what was dragged`, async ({
+    studio,
+  }) => {
+    const first = await outline(studio);
+    const thumb = slider(studio, name);
+    const was = await typedField(studio, name).inputValue();
+    const seen = await drag(studio, thumb, right);
+    // Every stretch of the way looks different, and all before the mouse is let go.
+    expect(new Set([first, ...seen]).size).toBe(seen.length + 1);
+    const now = await tally(studio, figure).textContent();
+    expect(lengthIn(now)).toBeGreaterThan(before * 10 + 3);
+    await studio.mouse.up();
+    await painted(studio);
+    const last = await outline(studio);
+    await expect(tally(studio, figure)).toHaveText(now!);
+
+    // What is added is what the field says; a drag comes to rest on whole millimetres.
+    await tally(studio, figure).click();
+    const panel = studio.getByRole('complementary', { name: detail });
+    const [head, added, sum] = await sumOf(panel);
+    expect(head).toBe(Math.round(other * 100));
+    expect(added! % 10).toBe(0);
+    expect(sum).toBe(head! + added!);
+    await expect(typedField(studio, name)).toHaveValue(`${(added! / 100).toFixed(1)} cm`);
+
+    const undo = studio.getByRole('button', { name: 'Undo' });
+    const redo = studio.getByRole('button', { name: 'Redo' });
+    await undo.click();
+    await expect(typedField(studio, name)).toHaveValue(was);
+    await painted(studio);
+    expect(await outline(studio)).toBe(first);
+    await expect(undo).toBeDisabled();
+    await redo.click();
+    await painted(studio);
+    expect(await outline(studio)).toBe(last);
+    await expect(redo).toBeDisabled();
+  });
+}
+
+test('an arrow key moves a slider by 2 mm, or by an eighth of an inch', async ({ studio }) => {
+  const ease = slider(studio, 'Ease');
+  const field = typedField(studio, 'Ease');
+  await field.fill('1.6 cm');
+  await ease.press('ArrowRight');
+  await expect(field).toHaveValue('1.8 cm');
+  await expect(tally(studio, /^Inside/)).toHaveText('Inside 56.4 cm');
+  await ease.press('ArrowLeft');
+  await ease.press('ArrowDown');
+  await expect(field).toHaveValue('1.4 cm');
+  await unitSwitch(studio, 'in').click();
+  await field.fill('1/2');
+  await ease.press('ArrowUp');
+  await expect(field).toHaveValue('5/8 in');
+  await expect(tally(studio, /^Inside/)).toHaveText('Inside 22 1/8 in');
+  await ease.press('ArrowLeft');
+  await ease.press('ArrowLeft');
+  await expect(field).toHaveValue('3/8 in');
+  await ease.press('Home');
+  await expect(tally(studio, /^Inside/)).toHaveText('Inside 21 1/2 in');
+});
+
+test('a double click brings back the usual value', async ({ studio }) => {
+  const first = await outline(studio);
+  await typedField(studio, 'Crown fullness').fill('15');
+  await painted(studio);
+  expect(await outline(studio)).not.toBe(first);
+  await slider(studio, 'Crown fullness').dblclick();
+  // Common practice: the crown is 4 in fuller than the opening.
+  await expect(typedField(studio, 'Crown fullness')).toHaveValue('10.2 cm');
+  await expect(tally(studio, /^Crown/)).toHaveText('Crown 66.0 cm');
+  await painted(studio);
+  expect(await outline(studio)).toBe(first);
+});
+
+test('undo and redo work from the keyboard', async ({ studio }) => {
+  const field = typedField(studio, 'Visor depth');
+  await slider(studio, 'Visor depth').press('ArrowRight');
+  await slider(studio, 'Ease').press('ArrowRight');
+  await expect(field).toHaveValue('5.7 cm');
+  await expect(typedField(studio, 'Ease')).toHaveValue('1.5 cm');
+  await studio.keyboard.press('Control+z');
+  await expect(typedField(studio, 'Ease')).toHaveValue('1.3 cm');
+  await expect(field).toHaveValue('5.7 cm');
+  await studio.keyboard.press('Control+z');
+  await expect(field).toHaveValue('5.5 cm');
+  await studio.keyboard.press('Control+Shift+z');
+  await expect(field).toHaveValue('5.7 cm');
+  await studio.keyboard.press('Control+y');
+  await expect(typedField(studio, 'Ease')).toHaveValue('1.5 cm');
+  await expect(studio.getByRole('button', { name: 'Redo' })).toBeDisabled();
+});
