@@ -1,8 +1,12 @@
 import type { Spec } from '../design/spec.ts';
 import { arrange, type Placed } from '../drawing/arrange.ts';
-import { drawPattern } from '../drawing/draw-piece.ts';
+import { drawPiece } from '../drawing/draw-piece.ts';
+import type { PieceDrawing } from '../drawing/drawing.ts';
+import type { Allowances, Pattern } from '../pattern/pattern.ts';
+import type { Piece } from '../pattern/piece.ts';
 import { derived } from '../state/derived.ts';
 import type { Unit } from '../units.ts';
+import { same } from './same.ts';
 
 const drawn: Readonly<Record<Unit, WeakMap<Spec, readonly Placed[]>>> = {
   cm: new WeakMap(),
@@ -15,7 +19,32 @@ export const onTable = (spec: Spec, unit: Unit): readonly Placed[] => {
   if (before) return before;
   const { draft } = derived(spec);
   if (draft === null) return [];
-  const now = arrange(drawPattern(draft.pattern, { unit, halves: false, dimensions: true, label: null }));
+  const now = arrange(drawPieces(draft.pattern, unit));
   drawn[unit].set(spec, now);
   return now;
 };
+
+/** A piece and its drawing, as they were last. */
+interface Last {
+  readonly piece: Piece;
+  readonly allowances: Allowances;
+  readonly unit: Unit;
+  readonly drawing: PieceDrawing;
+}
+
+const last = new Map<string, Last>();
+
+/** Most changes leave some pieces as they were, whose drawings are used again: the table then keeps their paint too. */
+const drawPieces = ({ pieces, allowances }: Pattern, unit: Unit): PieceDrawing[] =>
+  pieces.map((piece) => {
+    const before = last.get(piece.id);
+    if (before?.unit === unit && same(before.allowances, allowances) && sameShape(before.piece, piece)) {
+      return before.drawing;
+    }
+    const drawing = drawPiece(piece, allowances, { unit, halves: false, dimensions: true, label: null });
+    last.set(piece.id, { piece, allowances, unit, drawing });
+    return drawing;
+  });
+
+/** The arithmetic of a piece is no part of its drawing. */
+const sameShape = ({ figures: _, ...a }: Piece, { figures: __, ...b }: Piece): boolean => same(a, b);
