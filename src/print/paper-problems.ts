@@ -1,6 +1,6 @@
 import type { Problem } from '../pattern/problem.ts';
 import { mm, type Words, words } from '../words.ts';
-import { COVER_LEAST } from './cover/size.ts';
+import { coverFits } from './cover/size.ts';
 import type { PaperSpec } from './paper.ts';
 import { sheetGrid } from './sheet-grid.ts';
 import { pageSize, papers } from './sheet-size.ts';
@@ -45,10 +45,7 @@ const marginProblems = (paper: PaperSpec): readonly Problem[] => {
 /** The widest margin, whole mm, that leaves room for the first sheet's test squares, sheet map and notes. */
 const largestMargin = (paper: PaperSpec): number => {
   const { width, height } = pageSize(paper);
-  const fits = (margin: number): boolean => {
-    const { window } = sheetGrid({ ...paper, margin });
-    return COVER_LEAST.some((least) => window.width >= least.width && window.height >= least.height);
-  };
+  const fits = (margin: number): boolean => coverFits(sheetGrid({ ...paper, margin }).window);
   // An endless page is held by its width alone, and by what anyone would leave free.
   let most = Math.floor(Math.min(width, height, 200) / 2);
   while (most > 0 && !fits(most)) most--;

@@ -3,7 +3,7 @@ import { dateWords } from '../../drawing/label-words.ts';
 import { textStyles } from '../../drawing/roles.ts';
 import { textWidth } from '../../drawing/text-width.ts';
 import { polygon } from '../../geometry/path.ts';
-import { point } from '../../geometry/point.ts';
+import { type Point, point } from '../../geometry/point.ts';
 import { formatLength } from '../../units.ts';
 import type { PaperSpec } from '../paper.ts';
 import type { Heading } from '../sheet.ts';
@@ -13,7 +13,7 @@ import { text } from '../tag.ts';
 import { fillColumns, flush, type Part, paragraph } from './flow.ts';
 import { sheetMap } from './map.ts';
 import { pieceParts } from './pieces.ts';
-import { COVER_LEAST, GAP, HEAD, SQUARE_INCH, SQUARE_MM } from './size.ts';
+import { coverPlan, GAP, HEAD, isUseful, type Region, SQUARE_INCH, SQUARE_MM } from './size.ts';
 import { inchSquare, metricSquare } from './squares.ts';
 
 /** What the first sheet is made from. */
@@ -26,28 +26,51 @@ export interface CoverContent {
 }
 
 /**
- * The first sheet, and one more where the list of pieces is long: whose cap, the test squares, the sheet map, the
- * key of the lines, the pieces. Marks in a box of a size (mm), its lower left corner on the origin.
+ * The first sheet, and more where the list of pieces is long: whose cap, the test squares, the sheet map, the key of
+ * the lines, the pieces. Marks in a box of a size (mm), its lower left corner on the origin.
  */
 export const coverSheets = (content: CoverContent, size: Size): readonly (readonly Mark[])[] => {
-  const stacked = size.height >= COVER_LEAST[0]!.height && size.width >= COVER_LEAST[0]!.width;
+  const { stacked, beside, below } = coverPlan(size);
   const top = size.height - HEAD;
-  const below = point(0, top - SQUARE_MM - GAP);
-  const beside = point(SQUARE_MM + GAP, top);
-  const inch = inchPart(content)(stacked ? below : beside);
-  const squares = [...metricSquare(point(0, top)).marks, ...inch.marks];
-  const side = stacked ? SQUARE_INCH + GAP : SQUARE_MM + GAP + SQUARE_INCH + GAP;
-  const wide = size.width - side;
-  const foot = top - (stacked ? SQUARE_MM + GAP + SQUARE_INCH : SQUARE_INCH) - GAP;
-  const list = listParts(content, wide);
-  const map = stacked
-    ? mapPart(content, { width: wide, height: top * 0.42 })(point(side, top))
-    : mapPart(content, { width: side - GAP, height: foot - 8 })(point(0, foot));
-  const used = stacked ? map.height + GAP : 0;
-  const columns = [{ at: point(side, top - used), height: top - used }];
-  const { marks, rest } = fillColumns(list, columns);
+  const inchAt = stacked ? point(0, top - SQUARE_MM - GAP) : point(SQUARE_MM + GAP, top);
+  const squares = [...metricSquare(point(0, top)).marks, ...inchPart(content)(inchAt).marks];
+  const map = mapIn(content, stacked ? [beside, below] : [below, beside]);
+  const free = [map.rest, stacked ? below : beside].filter((r) => r !== null && isUseful(r)) as Region[];
+  const { marks, rest } = fillRegions(content, free, size);
   const first = [...headMarks(content.heading, size), ...squares, ...map.marks, ...marks];
   return [first, ...furtherSheets(rest, content, size)];
+};
+
+/** A narrow map still has its title over it, mm. */
+const TITLE_WIDTH = 25;
+
+/** The map in the first region that can hold it, and what it leaves of that region. */
+const mapIn = (
+  content: CoverContent,
+  regions: readonly Region[],
+): { readonly marks: readonly Mark[]; readonly rest: Region | null } => {
+  const region = regions.find(isUseful);
+  if (region === undefined) return { marks: [], rest: null };
+  const upright = region.height > region.width;
+  const most = upright
+    ? { width: region.width, height: region.height * 0.45 }
+    : { width: region.width * 0.6, height: region.height };
+  const { marks, height, width } = mapPart(content, most)(point(region.left, region.top));
+  const taken = Math.max(width, TITLE_WIDTH) + GAP;
+  const rest = upright
+    ? { ...region, top: region.top - height - GAP, height: region.height - height - GAP }
+    : { ...region, left: region.left + taken, width: region.width - taken };
+  return { marks, rest };
+};
+
+/** As much of the list of pieces as some regions hold. */
+const fillRegions = (content: CoverContent, regions: readonly Region[], size: Size) => {
+  const [narrowest] = [...regions].sort((a, b) => a.width - b.width);
+  const parts = listParts(content, narrowest?.width ?? (size.width - GAP) / 2);
+  return fillColumns(
+    parts,
+    regions.map(({ left, top, height }) => ({ at: point(left, top), height })),
+  );
 };
 
 /** The list goes on over as many sheets as it needs. */
@@ -105,15 +128,14 @@ const listParts = ({ pieces }: CoverContent, width: number): readonly Part[] => 
   ...pieceParts(pieces, width),
 ];
 
-const mapPart = ({ cells, pieces, grid }: CoverContent, most: Size): Part => {
-  const title = flush('title', paragraph('title', 'Sheet map', most.width, 1.5));
-  return (at) => {
-    const head = title(at);
+const mapPart =
+  ({ cells, pieces, grid }: CoverContent, most: Size) =>
+  (at: Point) => {
+    const head = flush('title', paragraph('title', 'Sheet map', most.width, 1.5))(at);
     const room = { width: most.width, height: most.height - head.height };
     const map = sheetMap(cells, pieces, grid, room)(point(at.x, at.y - head.height));
-    return { marks: [...head.marks, ...map.marks], height: head.height + map.height };
+    return { marks: [...head.marks, ...map.marks], height: head.height + map.height, width: map.width };
   };
-};
 
 /** Whose cap this is. */
 const headMarks = ({ cap, wearer, date, unit, finishedGirth }: Heading, size: Size): readonly Mark[] => {

@@ -3,7 +3,7 @@ import { textStyles } from '../../drawing/roles.ts';
 import { textWidth } from '../../drawing/text-width.ts';
 import { type Box, boxHeight, boxUnion, boxWidth } from '../../geometry/box.ts';
 import { polygon } from '../../geometry/path.ts';
-import { point } from '../../geometry/point.ts';
+import { type Point, point } from '../../geometry/point.ts';
 import { scaled, translated } from '../../geometry/transform.ts';
 import { crowdOf, takeSpot } from '../crowd.ts';
 import { visiblePart } from '../joins.ts';
@@ -11,12 +11,10 @@ import { sheetName } from '../sheet.ts';
 import { type Cell, type SheetGrid, windowOf } from '../sheet-grid.ts';
 import type { Size } from '../sheet-size.ts';
 import { text } from '../tag.ts';
-import type { Part } from './flow.ts';
 
 /** A small picture of how the sheets join, with the pieces on them; sheets that stay blank are named so. */
 export const sheetMap =
-  (cells: readonly Cell[], pieces: readonly PieceDrawing[], grid: SheetGrid, most: Size): Part =>
-  (at) => {
+  (cells: readonly Cell[], pieces: readonly PieceDrawing[], grid: SheetGrid, most: Size) => (at: Point) => {
     const whole = boxUnion(cells.map((cell) => windowOf(grid, cell)));
     const k = Math.min(most.width / boxWidth(whole), most.height / boxHeight(whole));
     const shift = point(at.x - k * whole.min.x, at.y - k * whole.max.y);
@@ -41,7 +39,11 @@ export const sheetMap =
       };
     });
     const names = shown.map(({ name, box }) => nameIn(name, box, drawn));
-    return { marks: [...drawn, ...names, ...blanks], height: k * boxHeight(whole) };
+    return {
+      marks: [...drawn, ...names, ...blanks],
+      height: k * boxHeight(whole),
+      width: k * boxWidth(whole),
+    };
   };
 
 const frame = ({ min, max }: Box): Mark => ({

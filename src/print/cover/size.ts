@@ -8,11 +8,50 @@ export const SQUARE_INCH = inches(4);
 export const GAP = 6;
 /** The heading over them: the cap, then whose and when. */
 export const HEAD = 17;
-/** The narrowest column that holds the list of pieces. */
-const COLUMN = 50;
 
-/** The least that the first sheet can be set in, mm: the squares one under the other, or side by side. */
-export const COVER_LEAST: readonly Size[] = [
-  { width: SQUARE_INCH + GAP + COLUMN, height: HEAD + SQUARE_MM + GAP + SQUARE_INCH },
-  { width: SQUARE_MM + GAP + SQUARE_INCH + GAP + COLUMN, height: HEAD + SQUARE_INCH + GAP + 30 },
-];
+const STACKED: Size = { width: SQUARE_INCH, height: HEAD + SQUARE_MM + GAP + SQUARE_INCH };
+const BESIDE: Size = { width: SQUARE_MM + GAP + SQUARE_INCH, height: HEAD + SQUARE_INCH };
+
+/** A free part of the first sheet: its upper left corner, and how far it goes right and down, mm. */
+export interface Region extends Size {
+  readonly left: number;
+  readonly top: number;
+}
+
+/** Where the squares lie on a first sheet of a size, and what is left free beside and below them. */
+export interface CoverPlan {
+  readonly stacked: boolean;
+  readonly beside: Region;
+  readonly below: Region;
+}
+
+/** How the squares lie one under the other where there is room for that and a map, else side by side. */
+export const coverPlan = (size: Size): CoverPlan => {
+  const stacked = planOf(size, STACKED);
+  return fits(size, STACKED) && hasRoom(stacked) ? stacked : planOf(size, BESIDE);
+};
+
+/** Whether the squares and the sheet map find room on a sheet of a size. */
+export const coverFits = (size: Size): boolean =>
+  [STACKED, BESIDE].some((squares) => fits(size, squares) && hasRoom(planOf(size, squares)));
+
+const fits = (size: Size, squares: Size): boolean =>
+  size.width >= squares.width && size.height >= squares.height;
+
+const planOf = (size: Size, squares: Size): CoverPlan => {
+  const left = squares.width + GAP;
+  const foot = size.height - squares.height - GAP;
+  return {
+    stacked: squares === STACKED,
+    beside: { left, top: size.height - HEAD, width: size.width - left, height: size.height - HEAD },
+    below: { left: 0, top: foot, width: squares.width, height: foot },
+  };
+};
+
+const hasRoom = ({ beside, below }: CoverPlan): boolean => isUseful(beside) || isUseful(below);
+
+/** The least that a list or a map can be set in, mm. */
+const USEFUL: Size = { width: 40, height: 32 };
+
+export const isUseful = ({ width, height }: Size): boolean =>
+  width >= USEFUL.width && height >= USEFUL.height;

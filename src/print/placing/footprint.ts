@@ -1,24 +1,30 @@
 import type { Mark, PieceDrawing } from '../../drawing/drawing.ts';
-import { type Box, boxOf } from '../../geometry/box.ts';
+import { boundsOf } from '../../geometry/bounds.ts';
+import { type Box, boxOf, boxUnion } from '../../geometry/box.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { type Point, subtract } from '../../geometry/point.ts';
 import { PLACING } from '../../geometry/tolerance.ts';
-import { textCorners } from '../text-box.ts';
+import { textBox, textCorners } from '../text-box.ts';
 import { type Turn, turnedBox, turnedPoint } from '../turned.ts';
 
 /** The paper a piece needs: the inside of its outline, and whatever stands out of it, such as notches. */
 export interface Footprint {
   /** Closed: the last point is the first again. */
   readonly outline: readonly Point[];
-  /** Chains of points that are drawn besides. */
+  /** Chains of points that are drawn besides and are not all inside. */
   readonly chains: readonly (readonly Point[])[];
   readonly box: Box;
 }
 
 export const footprintOf = (drawing: PieceDrawing): Footprint => {
   const outline = flatten(drawing.silhouette, PLACING);
-  const chains = drawing.marks.map(chainOf).filter((chain) => chain.length > 0);
-  return { outline, chains, box: boxOf([...outline, ...chains.flat()]) };
+  const chains = drawing.marks
+    .filter((mark) => mark.kind === 'text' || mark.path !== drawing.silhouette)
+    .map(chainOf)
+    .filter((chain) => chain.some((p) => !isWithin(outline, p)));
+  // Chords fall short of a curve's outermost points: the box is the curve's own.
+  const boxes = drawing.marks.map((mark) => (mark.kind === 'line' ? boundsOf(mark.path) : textBox(mark)));
+  return { outline, chains, box: boxUnion([boundsOf(drawing.silhouette), ...boxes]) };
 };
 
 const chainOf = (mark: Mark): readonly Point[] => {
@@ -39,3 +45,13 @@ export const mapped = (footprint: Footprint, map: (p: Point) => Point): Footprin
   chains: footprint.chains.map((chain) => chain.map(map)),
   box: boxOf([map(footprint.box.min), map(footprint.box.max)]),
 });
+
+/** Whether a point lies inside a closed chain: an odd number of its sides cross the level line to the left. */
+export const isWithin = (outline: readonly Point[], { x, y }: Point): boolean => {
+  let inside = false;
+  for (let i = 1; i < outline.length; i++) {
+    const [p, q] = [outline[i - 1]!, outline[i]!];
+    if (p.y > y !== q.y > y && p.x + ((y - p.y) / (q.y - p.y)) * (q.x - p.x) < x) inside = !inside;
+  }
+  return inside;
+};

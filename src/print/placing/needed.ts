@@ -3,7 +3,7 @@ import type { Point } from '../../geometry/point.ts';
 import { point } from '../../geometry/point.ts';
 import { SAME_POINT } from '../../geometry/tolerance.ts';
 import { type Cell, type SheetGrid, windowOf } from '../sheet-grid.ts';
-import type { Footprint } from './footprint.ts';
+import { type Footprint, isWithin } from './footprint.ts';
 
 /**
  * The sheets that must be printed so that every part of every piece is on one of them, in reading order. A sheet
@@ -122,16 +122,6 @@ const segmentMeets = (p: Point, q: Point, { min, max }: Box): boolean => {
     to = Math.min(to, Math.max(low / d, high / d));
   }
   return from <= to;
-};
-
-/** Whether a point lies inside a closed chain: an odd number of its sides cross the level line to the left. */
-export const isWithin = (outline: readonly Point[], { x, y }: Point): boolean => {
-  let inside = false;
-  for (let i = 1; i < outline.length; i++) {
-    const [p, q] = [outline[i - 1]!, outline[i]!];
-    if (p.y > y !== q.y > y && p.x + ((y - p.y) / (q.y - p.y)) * (q.x - p.x) < x) inside = !inside;
-  }
-  return inside;
 };
 
 /** The box around cells: rows and columns counted from the first that is used. */
