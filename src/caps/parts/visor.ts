@@ -6,7 +6,7 @@ import { line, type Path } from '../../geometry/path.ts';
 import { point } from '../../geometry/point.ts';
 import { wholeEdge } from '../../geometry/whole-edge.ts';
 import type { Cut, Figure, Piece } from '../../pattern/piece.ts';
-import { mm, type Words, words } from '../../words.ts';
+import { exactMm, type Words, words } from '../../words.ts';
 import type { VisorShape } from './visor-shape.ts';
 
 interface VisorPieceWish {
@@ -99,7 +99,7 @@ export const stiffener = (cover: VisorShape, clearance: number): Piece =>
     cuts: [{ cloth: 'stiffener', count: 1 }],
     shape: visorMoved(cover, -clearance),
     notes: [
-      words`No allowance: smaller than the cover by ${mm(clearance)} all round.`,
+      words`No allowance: smaller than the cover by ${exactMm(clearance)} all round.`,
       words`Stitch beside the stiffener, not through it.`,
     ],
   });
