@@ -1,14 +1,15 @@
 import { areaOf } from './area.ts';
-import { type CornerShape, type Joining, joiningOf } from './corner.ts';
-import { curvePart, directionAt, endingAt, isShort, reversedCurve } from './curve.ts';
-import { curveCrossings } from './curve-crossings.ts';
+import type { CornerShape } from './corner.ts';
+import { curvePart, endingAt, isShort } from './curve.ts';
 import { curveLength } from './measure.ts';
-import { type Labelled, outerLoop } from './outer-loop.ts';
-import { type ParallelPiece, parallel } from './parallel.ts';
-import { type Curve, line, type Path, pathEnd, pathStart } from './path.ts';
-import { cross, distance, dot, norm, type Point, subtract } from './point.ts';
+import type { Labelled } from './outer-loop.ts';
+import { parallel } from './parallel.ts';
+import { type Curve, line, type Path } from './path.ts';
+import { cross, distance, dot, norm, subtract } from './point.ts';
 import { crossesItself } from './self-crossing.ts';
-import { OFFSET, SAME_POINT } from './tolerance.ts';
+import { type Joint, jointBetween, type Strand } from './strand.ts';
+import { sweptLoop } from './swept-loop.ts';
+import { SAME_POINT } from './tolerance.ts';
 
 export type { CornerShape } from './corner.ts';
 
@@ -30,18 +31,9 @@ export interface OffsetEdge {
 export const offsetOutline = (edges: readonly OffsetEdge[]): Path[] => {
   const strands = strandsOf(edges);
   const joints = strands.map((strand, i) => jointBetween(strand, strands[(i + 1) % strands.length]!));
-  const loop = neatLoop(strands, joints) ?? straightened(outerLoop(roughLoop(strands, joints)));
+  const loop = neatLoop(strands, joints) ?? straightened(sweptLoop(strands, joints));
   return byEdge(closeGaps(loop), edges.length);
 };
-
-/** The parallel of one curve of the outline. */
-interface Strand {
-  readonly edge: number;
-  readonly by: number;
-  readonly corner: CornerShape;
-  readonly curve: Curve;
-  readonly pieces: readonly ParallelPiece[];
-}
 
 const strandsOf = (edges: readonly OffsetEdge[]): Strand[] => {
   const outline = edges.flatMap((edge) => edge.path).filter((curve) => !isShort(curve));
@@ -57,67 +49,6 @@ const strandsOf = (edges: readonly OffsetEdge[]): Strand[] => {
       .filter((curve) => !isShort(curve))
       .map((curve) => ({ edge, by, corner, curve, pieces: parallel(curve, by) }));
   });
-};
-
-/** A place on a strand: which of its pieces, and the parameter on it. */
-interface Cut {
-  readonly piece: number;
-  readonly t: number;
-}
-
-/** What joins a strand to the next, and where that cuts them, if it does. Nothing, where no clean joint was found. */
-interface Joint {
-  readonly corner: Point;
-  readonly clean?: { readonly curves: readonly Curve[]; readonly before?: Cut; readonly after?: Cut };
-  /** Whether the joint only fills a gap, and so holds whatever becomes of its neighbours. */
-  readonly fills: boolean;
-}
-
-const jointBetween = (a: Strand, b: Strand): Joint => {
-  const corner = a.curve.to;
-  const joining = joiningOf({
-    at: corner,
-    before: directionAt(a.curve, 1),
-    after: directionAt(b.curve, 0),
-    widthBefore: a.by,
-    widthAfter: b.by,
-    shape: a.corner,
-  });
-  if (joining.kind === 'fill') return { corner, clean: { curves: joining.curves }, fills: true };
-  const isBackwards = a.pieces.at(-1)!.past || b.pieces[0]!.past;
-  const clean = isBackwards ? undefined : cutsOf(a, b, joining);
-  return clean ? { corner, clean, fills: false } : { corner, fills: false };
-};
-
-const cutsOf = (a: Strand, b: Strand, joining: Exclude<Joining, { kind: 'fill' }>): Joint['clean'] => {
-  const before = a.pieces.map(({ curve }) => curve);
-  const after = b.pieces.map(({ curve }) => curve);
-  if (joining.kind === 'cross') {
-    const cut = lastCrossing(before, after);
-    if (cut) return { curves: [], before: cut.before, after: cut.after };
-    // So nearly smooth that there is no crossing to find: the ends are brought together.
-    return distance(pathEnd(before), pathStart(after)) <= OFFSET / 4 ? { curves: [] } : undefined;
-  }
-  if (joining.kind === 'cutBefore') {
-    const cut = lastCrossing(before, [joining.start]);
-    const rest = cut && curvePart(joining.start, cut.after.t, 1);
-    return cut && rest && { curves: [rest, ...joining.rest], before: cut.before };
-  }
-  const cut = lastCrossing([joining.end], after);
-  const rest = cut && curvePart(joining.end, 0, cut.before.t);
-  return cut && rest && { curves: [...joining.first, rest], after: cut.after };
-};
-
-/** Where two runs of curves cross, as near as can be to the end of the first and the start of the second. */
-const lastCrossing = (a: Path, b: Path): { before: Cut; after: Cut } | undefined => {
-  for (let back = 0; back < a.length + b.length - 1; back++) {
-    for (let j = Math.max(0, back - a.length + 1); j <= Math.min(back, b.length - 1); j++) {
-      const i = a.length - 1 - (back - j);
-      const [first] = curveCrossings(a[i]!, b[j]!).sort((p, q) => q.t - p.t);
-      if (first) return { before: { piece: i, t: first.t }, after: { piece: j, t: first.u } };
-    }
-  }
-  return undefined;
 };
 
 /** The loop with every joint as it was found, or nothing where one was not, or where cuts or crossings are left over. */
@@ -160,39 +91,6 @@ const runsStraightOn = (a: Curve, b: Curve): boolean => {
     dot(along, on) > 0 && Math.abs(cross(along, on)) <= (SAME_POINT * Math.max(norm(along), norm(on))) / 10
   );
 };
-
-/**
- * The whole parallels, led through the corners of the outline where they overlap. Everything within reach of an edge
- * is swept at least once, all in one sense, so that the true parallel is the border of what has a positive winding.
- */
-const roughLoop = (strands: readonly Strand[], joints: readonly Joint[]): Labelled[] =>
-  strands.flatMap((strand, i) => {
-    const next = strands[(i + 1) % strands.length]!;
-    const { edge } = strand;
-    const [from, to] = [strand.pieces.at(-1)!.curve.to, next.pieces[0]!.curve.from];
-    const joint = joints[i]!;
-    const through = joint.fills ? joint.clean!.curves : cornerLines(from, joint.corner, to);
-    return [
-      ...strand.pieces.flatMap(({ curve, past }): Labelled[] =>
-        past
-          ? turnedOver(curve, past).map((helper) => ({ edge, curve: helper, helps: true }))
-          : [{ edge, curve }],
-      ),
-      ...through.map((curve) => ({ edge, curve })),
-    ];
-  });
-
-/**
- * In place of a backward piece: normals that pass the centres of curvature sweep what lies beyond in the wrong sense.
- * So the way goes along the centres, then around what lies beyond them the other way.
- */
-const turnedOver = (piece: Curve, [first, last]: readonly [Point, Point]): Curve[] => {
-  const centres = [line(piece.from, first), line(first, last), line(last, piece.to)];
-  return [...centres, reversedCurve(piece), ...centres].filter((curve) => !isShort(curve));
-};
-
-const cornerLines = (from: Point, corner: Point, to: Point): Curve[] =>
-  distance(from, to) <= SAME_POINT ? [] : [line(from, corner), line(corner, to)];
 
 /** Ends that are one point but for rounding made one, and curves without length left out. */
 const closeGaps = (loop: readonly Labelled[]): Labelled[] => {

@@ -5,9 +5,9 @@ import { curveAt, curvePart, directionAt } from './curve.ts';
 import { curveCrossings } from './curve-crossings.ts';
 import { windingAround } from './inside.ts';
 import { curveLength } from './measure.ts';
-import type { Curve } from './path.ts';
+import { type Curve, line } from './path.ts';
 import { add, distance, left, scale, subtract } from './point.ts';
-import { SAME_POINT } from './tolerance.ts';
+import { OFFSET, SAME_POINT } from './tolerance.ts';
 
 /** A curve of a loop and the edge it belongs to. One that only helps to close the chain can be no border. */
 export interface Labelled {
@@ -18,14 +18,20 @@ export interface Labelled {
 
 /** How far off a curve to look which side of it is inside, mm. */
 const ASIDE = 10 * SAME_POINT;
-/** How far apart the ends of two parts can be that met at a crossing, mm: crossings at a slant are known less well. */
-const LINKED = 1e-3;
+/** Ends closer than this are one crossing, mm: what is crossed at a slant is known less well. */
+const MET = 10 * SAME_POINT;
+
+/** A loop, and whether everything that bounds what is enclosed was found to close. */
+export interface OuterLoop {
+  readonly loop: readonly Labelled[];
+  readonly isWhole: boolean;
+}
 
 /**
  * The largest counter-clockwise loop around what a self-crossing closed chain encloses counter-clockwise; empty where
  * it encloses nothing so.
  */
-export const outerLoop = (chain: readonly Labelled[]): Labelled[] => {
+export const outerLoop = (chain: readonly Labelled[]): OuterLoop => {
   const path = chain.map(({ curve }) => curve);
   const isBorder = (curve: Curve): boolean => {
     const aside = scale(left(directionAt(curve, 0.5)), ASIDE);
@@ -33,9 +39,10 @@ export const outerLoop = (chain: readonly Labelled[]): Labelled[] => {
     return windingAround(path, add(middle, aside)) > 0 && !(windingAround(path, subtract(middle, aside)) > 0);
   };
   const border = splitAtCrossings(chain).filter(({ curve, helps }) => !helps && isBorder(curve));
-  const loops = loopsOf(border).map((loop) => ({ loop, area: areaOf(loop.map(({ curve }) => curve)) }));
+  const { closed, isWhole } = loopsOf(border);
+  const loops = closed.map((loop) => ({ loop, area: areaOf(loop.map(({ curve }) => curve)) }));
   const largest = loops.sort((p, q) => q.area - p.area)[0];
-  return largest && largest.area > 0 ? largest.loop : [];
+  return { loop: largest && largest.area > 0 ? largest.loop : [], isWhole };
 };
 
 const splitAtCrossings = (chain: readonly Labelled[]): Labelled[] => {
@@ -61,25 +68,34 @@ const splitAtCrossings = (chain: readonly Labelled[]): Labelled[] => {
   });
 };
 
-/** The parts linked end to start into closed loops; parts that lead nowhere are left out. */
-const loopsOf = (parts: readonly Labelled[]): Labelled[][] => {
+/**
+ * The parts linked end to start into closed loops; parts that lead nowhere are left out. A gap within what two
+ * parallels may be off, as where a fitted one only just turns back, is bridged by a line.
+ */
+const loopsOf = (parts: readonly Labelled[]): { closed: Labelled[][]; isWhole: boolean } => {
   const rest = [...parts];
-  const loops: Labelled[][] = [];
+  const closed: Labelled[][] = [];
+  let isWhole = true;
   while (rest.length > 0) {
     const loop = [rest.shift()!];
     for (;;) {
-      const end = loop.at(-1)!.curve.to;
-      const home = distance(end, loop[0]!.curve.from);
-      const gaps = rest.map(({ curve }) => distance(end, curve.from));
-      const nearest = gaps.reduce((best, gap, i) => (gap < gaps[best]! ? i : best), 0);
-      const gap = gaps[nearest] ?? Infinity;
-      if (home <= LINKED && home <= gap + SAME_POINT) {
-        loops.push(loop);
+      const { edge, curve } = loop.at(-1)!;
+      const gaps = [...rest, loop[0]!].map((next) => distance(curve.to, next.curve.from));
+      // Home, the last of them, is preferred where it is as near as any.
+      const nearest = gaps.reduce((best, gap, i) => (gap < gaps[best]! ? i : best), gaps.length - 1);
+      if (!(gaps[nearest]! <= 2 * OFFSET)) {
+        isWhole = false;
         break;
       }
-      if (!(gap <= LINKED)) break;
-      loop.push(...rest.splice(nearest, 1));
+      const isHome = nearest === rest.length;
+      const next = isHome ? loop[0]! : rest.splice(nearest, 1)[0]!;
+      if (gaps[nearest]! > MET) loop.push({ edge, curve: line(curve.to, next.curve.from) });
+      if (isHome) {
+        closed.push(loop);
+        break;
+      }
+      loop.push(next);
     }
   }
-  return loops;
+  return { closed, isWhole };
 };
