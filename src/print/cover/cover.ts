@@ -33,9 +33,14 @@ export const coverSheets = (content: CoverContent, size: Size): readonly (readon
   const { stacked, beside, below } = coverPlan(size);
   const top = size.height - HEAD;
   const inchAt = stacked ? point(0, top - SQUARE_MM - GAP) : point(SQUARE_MM + GAP, top);
-  const squares = [...metricSquare(point(0, top)).marks, ...inchPart(content)(inchAt).marks];
+  const squares = [
+    ...metricSquare(content.cells.length)(point(0, top)).marks,
+    ...inchPart(content)(inchAt).marks,
+  ];
   const map = mapIn(content, stacked ? [beside, below] : [below, beside]);
-  const free = [map.rest, stacked ? below : beside].filter((r) => r !== null && isUseful(r)) as Region[];
+  const free = (stacked ? [map.rest, below] : [beside, map.rest]).filter(
+    (r) => r !== null && isUseful(r),
+  ) as Region[];
   const { marks, rest } = fillRegions(content, free, size);
   const first = [...headMarks(content.heading, size), ...squares, ...map.marks, ...marks];
   return [first, ...furtherSheets(rest, content, size)];
@@ -100,7 +105,7 @@ export const coverBlock = (content: CoverContent): PieceDrawing => {
   const size = { width: side + wide, height: HEAD + tall };
   const marks = [
     ...headMarks(content.heading, size),
-    ...metricSquare(point(0, tall)).marks,
+    ...metricSquare(content.cells.length)(point(0, tall)).marks,
     ...inchPart(content)(point(SQUARE_MM + GAP, tall)).marks,
     ...fillColumns(parts, [{ at: point(side, tall), height: Infinity }]).marks,
   ];

@@ -34,29 +34,25 @@ const square =
     return { marks: [outline, foot, side, ...words.marks], height: length };
   };
 
-/** The 100 mm test square, with what to do about it. */
-export const metricSquare = square(SQUARE_MM, '100 mm', [
-  paragraph('title', 'Print at 100 %', SQUARE_MM - 2 * PAD, 1),
-  paragraph('label', 'Do not fit to page, shrink or enlarge.', SQUARE_MM - 2 * PAD, 5),
-  paragraph(
-    'note',
-    'Print this sheet first and measure this square with a ruler, across and down.',
-    SQUARE_MM - 2 * PAD,
-    2,
-  ),
-  paragraph('note', '100 mm both ways: print the rest.', SQUARE_MM - 2 * PAD, 2),
-  paragraph(
-    'note',
-    'Off by a little: type what you measured under Paper, and download the pattern again.',
-    SQUARE_MM - 2 * PAD,
-    2,
-  ),
-  paragraph(
-    'note',
-    'Off by more than 10 mm: the print was scaled. Look for “actual size” or “100 %” in the print dialog.',
-    SQUARE_MM - 2 * PAD,
-  ),
-]);
+/** The 100 mm test square, with what to do about it; more sheets may follow. */
+export const metricSquare = (sheets: number): Part => {
+  const width = SQUARE_MM - 2 * PAD;
+  const note = (words: string): Part => paragraph('note', words, width, 2);
+  return square(SQUARE_MM, '100 mm', [
+    paragraph('title', 'Print at 100 %', width, 1),
+    paragraph('label', 'Do not fit to page, shrink or enlarge.', width, 5),
+    note(
+      sheets > 1
+        ? 'Print this sheet first and measure this square with a ruler, across and down.'
+        : 'Measure this square with a ruler, across and down, before you cut.',
+    ),
+    note(sheets > 1 ? '100 mm both ways: print the rest.' : '100 mm both ways: all is well.'),
+    note('Off by a little: type what you measured under Paper, and download the pattern again.'),
+    note(
+      'Off by more than 10 mm: the print was scaled. Look for “actual size” or “100 %” in the print dialog.',
+    ),
+  ]);
+};
 
 /** The 4 in test square, with the key of the lines and how the sheets are joined. */
 export const inchSquare = (
