@@ -1,11 +1,10 @@
 /** Whether two pieces of plain data say the same. */
 export const same = (a: unknown, b: unknown): boolean => {
   if (Object.is(a, b)) return true;
-  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
-  if (Array.isArray(a) !== Array.isArray(b)) return false;
-  const [left, right] = [Object.entries(a), b as Readonly<Record<string, unknown>>];
-  return (
-    left.length === Object.keys(b).length &&
-    left.every(([key, value]) => key in right && same(value, right[key]))
-  );
+  if (!isRecord(a) || !isRecord(b) || Array.isArray(a) !== Array.isArray(b)) return false;
+  const keys = Object.keys(a);
+  return keys.length === Object.keys(b).length && keys.every((key) => key in b && same(a[key], b[key]));
 };
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;
