@@ -1,25 +1,27 @@
-import { lazy, Suspense, useEffect } from 'react';
+import { useEffect } from 'react';
 import { stageNames } from '../state/stage.ts';
 import { useStudio } from '../state/studio.ts';
 import { DetailPanel } from './details/DetailPanel.tsx';
+import { Fetched, part } from './Fetched.tsx';
 import { Header } from './Header.tsx';
 import { Notice } from './Notice.tsx';
 import { keepSheets } from './paper/sheets-now.ts';
-import { forms } from './stages/forms.ts';
-import { TableView } from './TableView.tsx';
+import { CapStage } from './stages/CapStage.tsx';
+import { laterForms } from './stages/forms.ts';
 import { Tally } from './Tally.tsx';
 import { Tape } from './Tape.tsx';
 import { useTheme } from './use-theme.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
 
-const SheetMapView = lazy(() =>
-  import('./paper/SheetMapView.tsx').then((m) => ({ default: m.SheetMapView })),
-);
+/** The table brings its canvas engine: it is on its way while the frame already stands. */
+const table = part(() => import('./TableView.tsx').then((m) => m.TableView));
+void table.fetch();
+
+const sheetMap = part(() => import('./paper/SheetMapView.tsx').then((m) => m.SheetMapView));
 
 /** One screen: the tape of stages, the stage's ticket, the table and its tally. */
 export const App = () => {
   const stage = useStudio((s) => s.stage);
-  const Form = forms[stage];
   useTheme();
   useUndoKeys();
   useEffect(keepSheets, []);
@@ -37,13 +39,11 @@ export const App = () => {
         >
           <Notice />
           <h2 className="unseen">{stageNames[stage]}</h2>
-          <Suspense>
-            <Form />
-          </Suspense>
+          {stage === 'cap' ? <CapStage /> : <Fetched part={laterForms[stage]} with={{}} />}
         </section>
         <div className="board">
-          <TableView />
-          <Suspense>{stage === 'paper' && <SheetMapView />}</Suspense>
+          <Fetched part={table} with={{}} />
+          {stage === 'paper' && <Fetched part={sheetMap} with={{}} />}
         </div>
         <DetailPanel />
       </main>

@@ -1,10 +1,11 @@
 import type { ReactNode } from 'react';
-import { goTo, open } from '../state/actions.ts';
 import { derived } from '../state/derived.ts';
 import { type Detail, useStudio } from '../state/studio.ts';
 import { mm, type Words, words } from '../words.ts';
+import { openDetail } from './details/DetailPanel.tsx';
 import { useSheets } from './paper/use-sheets.ts';
 import { Said } from './Said.tsx';
+import { walkTo } from './stages/forms.ts';
 
 /** The numbers that matter, always in sight. Each opens how it comes about. */
 export const Tally = () => {
@@ -49,7 +50,7 @@ const Item = ({ detail, name, figure, after = false }: ItemProps) => {
       type="button"
       aria-expanded={isOpen}
       aria-controls="detail"
-      onClick={() => open(isOpen ? null : detail)}
+      onClick={() => void openDetail(isOpen ? null : detail)}
     >
       {after ? shown : name} {after ? name : shown}
     </button>
@@ -61,7 +62,7 @@ const Sheets = () => {
   if (set === null) return null;
   const count = set.sheets.length;
   return (
-    <button type="button" onClick={() => goTo('paper')}>
+    <button type="button" onClick={() => void walkTo('paper')}>
       <b>{count}</b> {count === 1 ? 'sheet' : 'sheets'}
     </button>
   );

@@ -1,8 +1,7 @@
 import { type KeyboardEvent, useRef } from 'react';
-import { goTo } from '../state/actions.ts';
 import { type Stage, stageNames, stages } from '../state/stage.ts';
 import { useStudio } from '../state/studio.ts';
-import { fetchForm } from './stages/forms.ts';
+import { fetchForm, fetchForms, walkTo } from './stages/forms.ts';
 
 /** The stages of the work, marked along a measuring tape. Arrow keys walk along it. */
 export const Tape = () => {
@@ -12,8 +11,7 @@ export const Tape = () => {
     const to = walked(event.key, stages.indexOf(current));
     if (to === null) return;
     event.preventDefault();
-    goTo(to);
-    tape.current?.querySelector<HTMLElement>(`#stage-${to}`)?.focus();
+    void walkTo(to).then(() => tape.current?.querySelector<HTMLElement>(`#stage-${to}`)?.focus());
   };
   return (
     <nav className="tape" aria-label="Stages of the work">
@@ -28,9 +26,9 @@ export const Tape = () => {
             aria-controls="ticket"
             aria-selected={stage === current}
             tabIndex={stage === current ? 0 : -1}
-            onClick={() => goTo(stage)}
-            onPointerEnter={() => fetchForm(stage)}
-            onFocus={() => fetchForm(stage)}
+            onClick={() => void walkTo(stage)}
+            onPointerEnter={() => void fetchForm(stage)}
+            onFocus={fetchForms}
           >
             <span className="mark" aria-hidden="true">
               {i}

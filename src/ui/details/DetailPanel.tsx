@@ -1,9 +1,16 @@
-import { lazy, Suspense, useEffect, useRef } from 'react';
+import { useEffect, useRef } from 'react';
 import { open } from '../../state/actions.ts';
 import { derived } from '../../state/derived.ts';
 import { type Detail, useStudio } from '../../state/studio.ts';
+import { Fetched, part } from '../Fetched.tsx';
 
-const Reckonings = lazy(() => import('./Reckonings.tsx').then((m) => ({ default: m.Reckonings })));
+const reckonings = part(() => import('./Reckonings.tsx').then((m) => m.Reckonings));
+
+/** Opens a reckoning once it is there to be shown, or closes it. */
+export const openDetail = async (detail: Detail | null): Promise<void> => {
+  if (detail !== null) await reckonings.fetch();
+  open(detail);
+};
 
 const titles: Readonly<Record<Detail, string>> = {
   inside: 'Finished inside girth',
@@ -47,9 +54,7 @@ export const DetailPanel = () => {
           Close
         </button>
       </div>
-      <Suspense>
-        <Reckonings detail={detail} draft={draft} />
-      </Suspense>
+      <Fetched part={reckonings} with={{ detail, draft }} />
     </aside>
   );
 };

@@ -1,4 +1,3 @@
-import { drawPattern } from '../../drawing/draw-piece.ts';
 import type { SheetSet } from '../../print/sheet.ts';
 import { derived } from '../../state/derived.ts';
 import { type Studio, useStudio } from '../../state/studio.ts';
@@ -25,6 +24,8 @@ export const onSheets = (listener: () => void): (() => void) => {
 
 /** Sheets are laid out once the hand has rested this long, ms: never while a slider moves. */
 const REST = 300;
+/** The same while a field is still held: a slider may only have paused, and a typed figure need not be left first. */
+const PAUSE = 900;
 
 /** Lays the sheets out again whenever what they show has changed and rests. Returns how to stop. */
 export const keepSheets = (): (() => void) => {
@@ -35,8 +36,9 @@ export const keepSheets = (): (() => void) => {
     if (!now.stale) tell({ ...now, stale: true });
   };
   const stop = useStudio.subscribe((state, before) => {
-    if (changes(state, before) || (now.stale && state.moving === null && before.moving !== null)) soon(REST);
-    if (state.moving !== null) clearTimeout(timer);
+    const held = state.moving !== null;
+    const letGo = !held && before.moving !== null;
+    if (changes(state, before) || (now.stale && letGo)) soon(held ? PAUSE : REST);
   });
   soon(0);
   return () => {
@@ -52,7 +54,8 @@ const changes = (state: Studio, before: Studio): boolean =>
 
 /** The paper as wished, on the last cap that can be sewn. */
 const layOut = async (): Promise<void> => {
-  const [{ sheetsOf }, { paperProblems }] = await Promise.all([
+  const [{ drawPattern }, { sheetsOf }, { paperProblems }] = await Promise.all([
+    import('../../drawing/draw-piece.ts'),
     import('../../print/sheets.ts'),
     import('../../print/paper-problems.ts'),
   ]);

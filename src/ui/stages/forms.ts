@@ -1,24 +1,25 @@
-import { type ComponentType, type LazyExoticComponent, lazy } from 'react';
+import { goTo } from '../../state/actions.ts';
 import type { Stage } from '../../state/stage.ts';
-import { CapStage } from './CapStage.tsx';
+import { part } from '../Fetched.tsx';
 
-/** The stages that a first visit does not open are fetched when they are walked up to. */
-const fetchers = {
-  head: () => import('./HeadStage.tsx').then((m) => ({ default: m.HeadStage })),
-  cloth: () => import('./ClothStage.tsx').then((m) => ({ default: m.ClothStage })),
-  paper: () => import('./PaperStage.tsx').then((m) => ({ default: m.PaperStage })),
-  sewing: () => import('./SewingStage.tsx').then((m) => ({ default: m.SewingStage })),
-};
-
-export const forms: Readonly<Record<Stage, ComponentType | LazyExoticComponent<ComponentType>>> = {
-  head: lazy(fetchers.head),
-  cap: CapStage,
-  cloth: lazy(fetchers.cloth),
-  paper: lazy(fetchers.paper),
-  sewing: lazy(fetchers.sewing),
+/** The stages that a first visit does not open. */
+export const laterForms = {
+  head: part(() => import('./HeadStage.tsx').then((m) => m.HeadStage)),
+  cloth: part(() => import('./ClothStage.tsx').then((m) => m.ClothStage)),
+  paper: part(() => import('./PaperStage.tsx').then((m) => m.PaperStage)),
+  sewing: part(() => import('./SewingStage.tsx').then((m) => m.SewingStage)),
 };
 
 /** Fetches a stage's form ahead of its being opened. */
-export const fetchForm = (stage: Stage): void => {
-  if (stage !== 'cap') void fetchers[stage]();
+export const fetchForm = (stage: Stage): Promise<void> =>
+  stage === 'cap' ? Promise.resolve() : laterForms[stage].fetch();
+
+export const fetchForms = (): void => {
+  for (const form of Object.values(laterForms)) void form.fetch();
+};
+
+/** Goes to a stage once its form is there, so that the ticket is never blank. */
+export const walkTo = async (stage: Stage): Promise<void> => {
+  if (stage !== 'cap') await fetchForm(stage);
+  goTo(stage);
 };

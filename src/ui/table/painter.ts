@@ -70,7 +70,6 @@ export const openPainter = (canvas: HTMLCanvasElement): Painter => {
       size.width / 2 - view.centre.x * view.scale,
       size.height / 2 + view.centre.y * view.scale,
     );
-    scope.view.requestUpdate();
     scope.view.update();
     last = scene;
   };
