@@ -1,6 +1,7 @@
 import { bench, describe } from 'vitest';
 import { defaultSpec } from '../../src/design/default-spec.ts';
 import { type Draft, derive } from '../../src/design/derive.ts';
+import { timing } from '../house/processor-time.ts';
 import { offsetInGeneral, polygonsOf } from '../pattern/general-offset.ts';
 
 /** The demo cap, each call with another ease, so that nothing can be remembered from the call before. */
@@ -23,12 +24,20 @@ for (const [name, tipRatio] of [
   const { pieces } = next().pattern;
 
   describe(`spec to checked draft, ${name}`, () => {
-    bench('ours', () => {
-      next();
-    });
+    bench(
+      'ours',
+      () => {
+        next();
+      },
+      timing,
+    );
 
-    bench('clipper2-ts, offsetting its outlines', () => {
-      offsetInGeneral(polygonsOf(pieces));
-    });
+    bench(
+      'clipper2-ts, offsetting its outlines',
+      () => {
+        offsetInGeneral(polygonsOf(pieces));
+      },
+      timing,
+    );
   });
 }

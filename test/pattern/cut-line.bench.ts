@@ -2,6 +2,7 @@ import { bench, describe } from 'vitest';
 import { defaultSpec } from '../../src/design/default-spec.ts';
 import { derive } from '../../src/design/derive.ts';
 import { cutLine } from '../../src/pattern/cut-line.ts';
+import { timing } from '../house/processor-time.ts';
 import { offsetInGeneral, polygonsOf } from './general-offset.ts';
 
 for (const [name, tipRatio] of [
@@ -15,16 +16,28 @@ for (const [name, tipRatio] of [
   const polygons = polygonsOf(pieces);
 
   describe(`cut lines of all pieces, ${name}`, () => {
-    bench('ours', () => {
-      for (const piece of pieces) cutLine(piece, allowances);
-    });
+    bench(
+      'ours',
+      () => {
+        for (const piece of pieces) cutLine(piece, allowances);
+      },
+      timing,
+    );
 
-    bench('clipper2-ts, flattening first', () => {
-      offsetInGeneral(polygonsOf(pieces));
-    });
+    bench(
+      'clipper2-ts, flattening first',
+      () => {
+        offsetInGeneral(polygonsOf(pieces));
+      },
+      timing,
+    );
 
-    bench('clipper2-ts, flattened beforehand', () => {
-      offsetInGeneral(polygons);
-    });
+    bench(
+      'clipper2-ts, flattened beforehand',
+      () => {
+        offsetInGeneral(polygons);
+      },
+      timing,
+    );
   });
 }

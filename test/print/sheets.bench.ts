@@ -6,6 +6,7 @@ import type { PaperName } from '../../src/print/paper.ts';
 import { writePdf } from '../../src/print/pdf.ts';
 import type { SheetSet } from '../../src/print/sheet.ts';
 import { sheetsOf } from '../../src/print/sheets.ts';
+import { timing } from '../house/processor-time.ts';
 import { fonts } from './fonts.ts';
 
 let calls = 0;
@@ -30,16 +31,24 @@ for (const [name, paper] of [
   ['Letter', 'letter'],
 ] as const) {
   describe(`spec to drawn and placed sheets, ${name}`, () => {
-    bench('ours', () => {
-      nextSheets(paper);
-    });
+    bench(
+      'ours',
+      () => {
+        nextSheets(paper);
+      },
+      timing,
+    );
   });
 }
 
 describe('writing the PDF, A4', () => {
   const set = nextSheets('a4');
 
-  bench('ours', async () => {
-    await writePdf(set, fonts);
-  });
+  bench(
+    'ours',
+    async () => {
+      await writePdf(set, fonts);
+    },
+    timing,
+  );
 });
