@@ -6,13 +6,13 @@ import { FOLD_EDGE, halved } from '../pattern/fold.ts';
 import type { Allowances, Pattern } from '../pattern/pattern.ts';
 import type { Piece } from '../pattern/piece.ts';
 import type { Unit } from '../units.ts';
-import type { LineMark, PieceDrawing } from './drawing.ts';
+import type { LineMark, Mark, PieceDrawing } from './drawing.ts';
 import { labelMarks } from './label.ts';
 import type { LabelFacts } from './label-words.ts';
 import { foldMarks } from './marks/fold-line.ts';
 import { grainMarks } from './marks/grain.ts';
 import { dimensionsOf, notchesOf, pieceMarks } from './marks-of.ts';
-import { segmentsOf } from './polygon.ts';
+import { segmentsOf } from './segment.ts';
 import { isStrip } from './strip.ts';
 
 export interface DrawingOptions {
@@ -69,15 +69,16 @@ export const drawPiece = (whole: Piece, allowances: Allowances, options: Drawing
     name: piece.name,
     marks: [...lines, ...label],
     silhouette,
-    bounds: boxUnion([
-      boundsOf(silhouette),
-      ...lines.flatMap((m) => (m.kind === 'line' ? [boundsOf(m.path)] : [])),
-    ]),
+    bounds: boxUnion([silhouette, ...linePaths(marks)].map(boundsOf)),
     cuts: piece.cuts,
     onFold: half !== null,
     strip: isStrip(whole),
   };
 };
+
+/** Of what is drawn, only a piece's marks can reach past its cut line. */
+const linePaths = (marks: readonly Mark[]): Path[] =>
+  marks.flatMap((mark) => (mark.kind === 'line' ? [mark.path] : []));
 
 const line = (role: LineMark['role'], path: Path): LineMark => ({ kind: 'line', role, path });
 

@@ -6,9 +6,9 @@ import { say } from '../words.ts';
 import type { DrawingOptions } from './draw-piece.ts';
 import type { Mark, TextMark } from './drawing.ts';
 import { labelWords } from './label-words.ts';
-import { type Segment, segment, segmentsOf } from './polygon.ts';
 import { SMALLEST_TEXT } from './roles.ts';
-import type { Room } from './room.ts';
+import { roomOf } from './room.ts';
+import { type Segment, segment, segmentsOf } from './segment.ts';
 import { setLabel } from './set-label.ts';
 import { blockSize } from './text-block.ts';
 
@@ -32,18 +32,14 @@ interface LabelSite {
 export const labelMarks = (site: LabelSite): TextMark[] => {
   const { piece, options } = site;
   const clear = obstaclesOf(site.clear);
-  const inside: readonly Room[] = [
-    { walls: site.walls, obstacles: [...clear, ...obstaclesOf(site.rather)] },
-    { walls: site.walls, obstacles: clear },
-  ];
-  const outTo: readonly Room[] = [{ walls: site.silhouette, obstacles: clear }];
+  const inside = [roomOf(site.walls, [...clear, ...obstaclesOf(site.rather)]), roomOf(site.walls, clear)];
   const words = labelWords(piece, site.allowances, options.label, site.onFold, options.unit);
   const notes = options.label ? piece.notes.map((note) => say(note, options.unit).replace(/\.$/, '')) : [];
   const noted = { ...words, phrases: [...words.phrases, ...notes] };
   return (
     (notes.length > 0 && setLabel(noted, inside, piece.labelAt)) ||
     setLabel(words, inside, piece.labelAt) ||
-    setLabel(words, outTo, piece.labelAt, true) ||
+    setLabel(words, [roomOf(site.silhouette, clear)], piece.labelAt, true) ||
     smallestLabel(words.title, piece.labelAt)
   );
 };

@@ -1,29 +1,49 @@
 import { textWidth } from './text-width.ts';
 
 const BETWEEN = ' · ';
+const JOINT = textWidth(BETWEEN);
+const SPACE = textWidth(' ');
+
+/** A phrase with its width and that of each of its words, ems. */
+interface Measured {
+  readonly text: string;
+  readonly width: number;
+  readonly words: readonly { readonly text: string; readonly width: number }[];
+}
+
+const measured = (text: string): Measured => ({
+  text,
+  width: textWidth(text),
+  words: text.split(' ').map((word) => ({ text: word, width: textWidth(word) })),
+});
 
 /** Phrases run together on lines of at most a width (ems), broken inside a phrase only where it alone is wider. */
-export const wrapped = (phrases: readonly string[], width: number, bold = false): string[] => {
+export const wrapped = (phrases: readonly string[], width: number): string[] =>
+  run(phrases.map(measured), width);
+
+const run = (phrases: readonly Measured[], width: number): string[] => {
   const lines: string[] = [];
   let line = '';
-  const put = (text: string, joint: string): void => {
-    const joined = line === '' ? text : line + joint + text;
-    if (line === '' || textWidth(joined, bold) <= width) line = joined;
-    else {
-      lines.push(line);
-      line = text;
-    }
+  let long = 0;
+  const end = (): void => {
+    if (line !== '') lines.push(line);
+    [line, long] = ['', 0];
+  };
+  const put = (part: { text: string; width: number }, joint: string, joined: number): void => {
+    if (line !== '' && long + joined + part.width > width) end();
+    long += (line === '' ? 0 : joined) + part.width;
+    line += (line === '' ? '' : joint) + part.text;
   };
   for (const phrase of phrases) {
-    if (textWidth(phrase, bold) <= width) put(phrase, BETWEEN);
+    if (phrase.width <= width) put(phrase, BETWEEN, JOINT);
     else {
       // A phrase that must be broken begins on a line of its own.
-      if (line !== '') lines.push(line);
-      line = '';
-      for (const word of phrase.split(' ')) put(word, ' ');
+      end();
+      for (const word of phrase.words) put(word, ' ', SPACE);
     }
   }
-  return line === '' ? lines : [...lines, line];
+  end();
+  return lines;
 };
 
 /**
@@ -31,14 +51,16 @@ export const wrapped = (phrases: readonly string[], width: number, bold = false)
  * (ems): phrases are broken only where they are longer than both.
  */
 export const wrappedInto = (phrases: readonly string[], count: number, least: number): string[] => {
-  const all = textWidth(phrases.join(BETWEEN));
+  const all = phrases.map(measured);
+  const total = all.reduce((sum, p) => sum + p.width, JOINT * Math.max(0, all.length - 1));
+  let [low, high] = [Math.min(Math.max(least, total / count / 1.05), total), total];
+  const narrowest = run(all, low);
+  if (narrowest.length <= count) return narrowest;
   // A handful of halvings finds the width to a letter or so, which is all the eye asks for.
-  let [low, high] = [Math.min(Math.max(least, all / count / 1.05), all), all];
-  if (wrapped(phrases, low).length <= count) return wrapped(phrases, low);
   for (let i = 0; i < 7; i++) {
     const middle = (low + high) / 2;
-    if (wrapped(phrases, middle).length <= count) high = middle;
+    if (run(all, middle).length <= count) high = middle;
     else low = middle;
   }
-  return wrapped(phrases, high);
+  return run(all, high);
 };

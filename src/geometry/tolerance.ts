@@ -21,3 +21,6 @@ export const PLACING = 0.05;
 
 /** What is nearer than this (mm) to a fold lies on it: a twentieth of the finest pencil line. */
 export const ON_FOLD = 0.01;
+
+/** How far (mm) a chord may leave the curve it stands for where room for a label is sought: less than is kept clear of it. */
+export const LABEL_CHORD = 0.5;
