@@ -4,7 +4,6 @@ import type { LineMark, PieceDrawing } from '../../drawing/drawing.ts';
 import type { Chalks } from './chalks.ts';
 import { inkLine, type Look, lineItems, textItems } from './paint-piece.ts';
 import { paperPath } from './paper-path.ts';
-import { sameData } from './same-data.ts';
 import type { Size, View } from './view.ts';
 
 /** What lies on the table and how it is seen. */
@@ -81,7 +80,7 @@ export const openPainter = (canvas: HTMLCanvasElement): Painter => {
   return { paint, close };
 };
 
-/** Puts the pieces on the table; one that is there already, drawn the same, is moved and not made anew. */
+/** Puts the pieces on the table; one whose drawing lies there already is moved and not made anew. */
 const layPieces = (
   pieces: paper.Group,
   laid: Map<PieceDrawing, Laid>,
@@ -89,11 +88,10 @@ const layPieces = (
   look: Look,
 ): void => {
   pieces.removeChildren();
-  const before = new Map([...laid].map((entry) => [entry[0].id, entry]));
+  const before = new Map(laid);
   laid.clear();
   for (const { drawing, at } of placed) {
-    const [old, known] = before.get(drawing.id) ?? [];
-    const piece = known && sameData(old, drawing) ? known : made(drawing, look);
+    const piece = before.get(drawing) ?? made(drawing, look);
     piece.group.matrix = new paper.Matrix(1, 0, 0, 1, at.x, -at.y);
     laid.set(drawing, piece);
     pieces.addChild(piece.group);
