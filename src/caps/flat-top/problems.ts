@@ -1,7 +1,7 @@
 import type { Problem } from '../../pattern/problem.ts';
-import { mm, words } from '../../words.ts';
+import { exactMm, mm, words } from '../../words.ts';
 import { STRAP_ROOM } from '../parts/strap.ts';
-import { insertInnerEdge } from '../parts/visor-insert.ts';
+import { insertCrosses, insertInnerEdge } from '../parts/visor-insert.ts';
 import type { Head } from '../style.ts';
 import { checkValues, fieldOf } from '../validate.ts';
 import { type FlatTopValues, flatTopParameters } from './parameters.ts';
@@ -17,6 +17,7 @@ export const flatTopProblems = (values: FlatTopValues, head: Head): readonly Pro
     clearanceTooWide,
     insertTooBowed,
     insertTooLong,
+    widthsCross,
     strapTooWide,
   ].flatMap((check) => check(values, head) ?? []);
 };
@@ -60,12 +61,13 @@ const tipTooRound: Check = ({ visorSource, visorTipRounding, visorDepth }) => {
   };
 };
 
+/** Moved in by more than half its rounding the stiffener's tip would come to a point, where it wears through. */
 const clearanceTooWide: Check = ({ visorSource, visorTipRounding, stiffenerClearance }) => {
-  if (visorSource !== 'drafted' || stiffenerClearance < visorTipRounding) return null;
+  if (visorSource !== 'drafted' || stiffenerClearance <= visorTipRounding / 2) return null;
   return {
     field: fieldOf('stiffenerClearance'),
-    message: words`The clearance must be less than the visor’s tip rounding, ${mm(visorTipRounding)}.`,
-    nearest: below(visorTipRounding, 0.5),
+    message: words`The clearance is at most half the visor’s tip rounding, ${exactMm(visorTipRounding / 2)}; more would leave the stiffener a point.`,
+    nearest: Math.floor(visorTipRounding) / 2,
   };
 };
 
@@ -86,12 +88,27 @@ const insertTooLong: Check = (values, head) => {
   const { visorSource, insertWidth, insertBow, stiffenerClearance } = values;
   const half = (head.girth + values.ease) / 2;
   if (visorSource !== 'insert' || coverEdge(insertWidth, insertBow, stiffenerClearance) <= half) return null;
+  const message = words`The insert would go more than half-way round the head; half of this cap is ${mm(half)}.`;
+  // Even a half circle of this bow is too long? Then no narrower insert will do.
+  const greatestBow = (half - 4 * stiffenerClearance) / Math.PI;
+  if (insertBow > greatestBow - 1) {
+    return { field: fieldOf('insertBow'), message, nearest: Math.floor(greatestBow - 1) };
+  }
   let nearest = Math.ceil(insertWidth) - 1;
-  while (nearest > 2 * insertBow && coverEdge(nearest, insertBow, stiffenerClearance) > half) nearest--;
+  while (coverEdge(nearest, insertBow, stiffenerClearance) > half) nearest--;
+  return { field: fieldOf('insertWidth'), message, nearest };
+};
+
+/** Only a row of widths can be misread so that the outer edge cuts into the inner one. */
+const widthsCross: Check = (values, head) => {
+  const { visorSource, insertWidth, insertDepth, insertBow, insertWidths } = values;
+  if (visorSource !== 'insert' || insertWidths.length === 0) return null;
+  if (insertTooBowed(values, head) || insertTooLong(values, head)) return null;
+  if (!insertCrosses({ width: insertWidth, depth: insertDepth, bow: insertBow, widths: insertWidths }))
+    return null;
   return {
-    field: fieldOf('insertWidth'),
-    message: words`The insert would go more than half-way round the head; half of this cap is ${mm(half)}.`,
-    nearest,
+    field: fieldOf('insertWidths'),
+    message: words`With this bow the outer edge would cut into the inner one near the tips. Measure the bow and the widths again, at equal steps from the centre.`,
   };
 };
 

@@ -1,8 +1,9 @@
 import { fitPath } from '../../geometry/fit.ts';
+import { crossings } from '../../geometry/intersect.ts';
 import { pathLength, reversed } from '../../geometry/measure.ts';
 import { anglesFromFront, type Oval, ovalNormal } from '../../geometry/oval.ts';
 import { arc, line, type Path, pathEnd } from '../../geometry/path.ts';
-import { direction, ORIGIN, point } from '../../geometry/point.ts';
+import { direction, distance, ORIGIN, point } from '../../geometry/point.ts';
 import { splineThrough } from '../../geometry/spline.ts';
 import { wholeEdge } from '../../geometry/whole-edge.ts';
 import type { InsertFit } from '../style.ts';
@@ -42,6 +43,16 @@ export const insertInnerEdge = (insert: Pick<InsertMeasures, 'width' | 'bow'>): 
   const r = insertRadius(insert);
   return Number.isFinite(r) ? 2 * r * Math.asin(Math.min(1, insert.width / 2 / r)) : insert.width;
 };
+
+/** Whether the two edges cross anywhere but at the tips: then the widths and the bow were not read off one insert. */
+export const insertCrosses = (insert: InsertMeasures): boolean => {
+  const inner = rightInnerEdge(insert);
+  const tip = pathEnd(inner);
+  return crossings(rightOuterEdge(insert, inner), inner).some(({ point: p }) => distance(p, tip) > AT_TIP);
+};
+
+/** Crossings this near to a tip (mm) are the tip itself. */
+const AT_TIP = 0.01;
 
 const rightInnerEdge = (insert: InsertMeasures): Path => {
   const r = insertRadius(insert);
