@@ -1,0 +1,203 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright/test';
+import { type ReadPage, type ReadPdf, readPdf, type XY } from '../test/oracles/pdf-reader.ts';
+import { goTo, tally, typedField } from './at-hand.ts';
+import { expect, test } from './studio.ts';
+
+test.beforeEach(async ({ studio }) => {
+  await goTo(studio, 'Paper');
+});
+
+/** The names on the sheet map, in order, once it has been laid out. */
+const mapOf = async (page: Page): Promise<readonly string[]> => {
+  await expect(page.getByRole('button', { name: 'Download pattern PDF' })).toBeEnabled();
+  const label = await page.getByRole('img', { name: /^Sheet map: / }).getAttribute('aria-label');
+  return (label ?? '').replace('Sheet map: ', '').split(', ');
+};
+
+const sheetsSaid = async (page: Page): Promise<number> =>
+  Number.parseInt((await tally(page, /^\d+ sheets?$/).textContent()) ?? '', 10);
+
+const download = async (
+  page: Page,
+): Promise<{ readonly pdf: ReadPdf; readonly bytes: number; readonly name: string }> => {
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Download pattern PDF' }).click();
+  const file = await coming;
+  const bytes = await readFile(await file.path());
+  return { pdf: await readPdf(new Uint8Array(bytes)), bytes: bytes.length, name: file.suggestedFilename() };
+};
+
+/** Sheets joined as the names say: the letter counts rows down, the number columns to the right. */
+const cellOf = (name: string): { readonly row: number; readonly column: number } => ({
+  row: name.charCodeAt(0) - 65,
+  column: Number(name.slice(1)) - 1,
+});
+
+interface Laid {
+  /** On the plane of all sheets, mm: along the line, and across it. */
+  readonly level: boolean;
+  readonly across: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The stitch lines of all sheets that run level or upright, laid together with 10 mm of overlap. */
+const stitchLines = (pdf: ReadPdf, names: readonly string[], margin = 10, overlap = 10): readonly Laid[] => {
+  const stitch = keyOf(pdf, 'stitch line');
+  return names.flatMap((name, i) => {
+    const page = pdf.pages[i + 1]!;
+    const { row, column } = cellOf(name);
+    const pitch = { x: page.width - 2 * margin - overlap, y: page.height - 2 * margin - overlap };
+    const onPlane = ({ x, y }: XY): XY => ({ x: x + column * pitch.x, y: y - row * pitch.y });
+    return straightsOf(page)
+      .filter(({ weight, dashed }) => dashed && Math.abs(weight - stitch.weight) < 0.01)
+      .flatMap((line) => laid(onPlane(line.from), onPlane(line.to)));
+  });
+};
+
+interface Straight {
+  readonly from: XY;
+  readonly to: XY;
+  readonly weight: number;
+  readonly dashed: boolean;
+}
+
+const straightsOf = (page: ReadPage): readonly Straight[] =>
+  page.paths.flatMap(({ points, painted, weight, dashed }) =>
+    painted === 'stroke'
+      ? points.slice(1).map((to, i): Straight => ({ from: points[i]!, to, weight, dashed }))
+      : [],
+  );
+
+/** The sample line that the key on the first sheet shows beside a name. */
+const keyOf = (pdf: ReadPdf, name: string): Straight => {
+  const page = pdf.pages[0]!;
+  const [low, high] =
+    page.texts.find(({ text }) => text.includes(name))?.corners.toSorted((a, b) => a.y - b.y) ?? [];
+  if (!low || !high) throw new Error(`the first sheet has no "${name}"`);
+  const beside = straightsOf(page).filter(
+    ({ from, to }) =>
+      Math.abs(from.y - to.y) < 0.01 && Math.abs(from.y - low.y - 1) < 2 && Math.max(from.x, to.x) < low.x,
+  );
+  expect(beside).toHaveLength(1);
+  return beside[0]!;
+};
+
+const STRAIGHT = 0.005;
+const laid = (a: XY, b: XY): readonly Laid[] => {
+  const [dx, dy] = [Math.abs(a.x - b.x), Math.abs(a.y - b.y)];
+  if (dy < STRAIGHT) return [{ level: true, across: a.y, from: Math.min(a.x, b.x), to: Math.max(a.x, b.x) }];
+  if (dx < STRAIGHT) return [{ level: false, across: a.x, from: Math.min(a.y, b.y), to: Math.max(a.y, b.y) }];
+  return [];
+};
+
+/** Lines that go on from one sheet to the next become one; sheets may be this far out of line, mm. */
+const TRUE = 0.02;
+const joined = (lines: readonly Laid[]): readonly number[] => {
+  const done: Laid[] = [];
+  for (const line of [...lines].sort((a, b) => a.from - b.from)) {
+    const at = done.findIndex(
+      (d) => d.level === line.level && Math.abs(d.across - line.across) < TRUE && line.from <= d.to + TRUE,
+    );
+    if (at < 0) done.push(line);
+    else done[at] = { ...done[at]!, to: Math.max(done[at]!.to, line.to) };
+  }
+  return done.map(({ from, to }) => to - from).sort((a, b) => b - a);
+};
+
+/** Sides of the squares that the first sheet shows, mm. */
+const squares = (pdf: ReadPdf): readonly number[] =>
+  pdf.pages[0]!.paths.flatMap(({ points, painted }) => {
+    const sides = points.slice(1).map((to, i) => Math.hypot(to.x - points[i]!.x, to.y - points[i]!.y));
+    const [first, last] = [points[0]!, points.at(-1)!];
+    if (last.x !== first.x || last.y !== first.y) sides.push(Math.hypot(last.x - first.x, last.y - first.y));
+    const equal = sides.length === 4 && Math.max(...sides) - Math.min(...sides) < 0.01;
+    return painted === 'stroke' && equal ? [sides[0]!] : [];
+  });
+
+const papers = [
+  { value: 'a4', width: 210, height: 297 },
+  { value: 'letter', width: 215.9, height: 279.4 },
+] as const;
+
+for (const { value, width, height } of papers) {
+  for (const halves of [false, true]) {
+    test(`the file for ${value}${halves ? ', folded,' : ''} holds what the screen says, true to scale`, async ({
+      studio,
+    }) => {
+      await studio.getByLabel('Paper size').selectOption(value);
+      await studio.getByRole('checkbox', { name: 'Halves on the fold' }).setChecked(halves);
+      const names = await mapOf(studio);
+      const { pdf, bytes, name } = await download(studio);
+      expect(name).toMatch(/^Cornet’s cap, .*\.pdf$/);
+      expect(bytes).toBeLessThan(300_000);
+      expect(pdf.info.Title).toContain('Cornet’s cap');
+      expect(pdf.viewerPreferences?.PrintScaling).toBe('None');
+
+      expect(pdf.pages).toHaveLength(await sheetsSaid(studio));
+      expect(pdf.pages).toHaveLength(names.length + 1);
+      names.forEach((sheet, i) => {
+        expect(pdf.pages[i + 1]!.texts.map(({ text }) => text)).toContain(sheet);
+      });
+      for (const page of pdf.pages) {
+        expect(Math.abs(page.width - width)).toBeLessThan(0.01);
+        expect(Math.abs(page.height - height)).toBeLessThan(0.01);
+        // Nothing is drawn in the margin of 10 mm.
+        const room = page.paths
+          .flatMap(({ points, painted }) => (painted === 'clip' ? [] : points))
+          .reduce((least, { x, y }) => Math.min(least, x, y, page.width - x, page.height - y), 99);
+        expect(room).toBeGreaterThan(10 - 0.01);
+      }
+      const found = squares(pdf);
+      expect(found.some((side) => Math.abs(side - 100) < 0.005)).toBe(true);
+      expect(found.some((side) => Math.abs(side - 101.6) < 0.005)).toBe(true);
+
+      // The longest straight seams of a flat-top cap are the two long edges of its band and of its lining band:
+      // head and ease, 21 1/2 in + 1/2 in. On the fold, half of that.
+      const girth = 22 * 25.4;
+      const longest = joined(stitchLines(pdf, names)).slice(0, 4);
+      for (const length of longest) expect(Math.abs(length * (halves ? 2 : 1) - girth)).toBeLessThan(0.05);
+    });
+  }
+}
+
+test('the girth in the file follows the head and the ease', async ({ studio }) => {
+  await goTo(studio, 'Head');
+  await studio.getByRole('textbox', { name: 'Head girth' }).fill('583 mm');
+  await goTo(studio, 'Cap');
+  await typedField(studio, 'Ease').fill('1,8');
+  await expect(tally(studio, /^Inside/)).toHaveText('Inside 60.1 cm');
+  await goTo(studio, 'Paper');
+  const names = await mapOf(studio);
+  const { pdf } = await download(studio);
+  const longest = joined(stitchLines(pdf, names)).slice(0, 4);
+  expect(longest).toHaveLength(4);
+  for (const length of longest) expect(Math.abs(length - 601)).toBeLessThan(0.05);
+});
+
+test('sheet count and map follow the paper', async ({ studio }) => {
+  const a4 = await mapOf(studio);
+  expect(await sheetsSaid(studio)).toBe(a4.length + 1);
+  await studio.getByLabel('Paper size').selectOption('a3');
+  // An A3 sheet is as large as two of A4, so fewer are needed.
+  await expect.poll(async () => (await mapOf(studio)).length).toBeLessThan(a4.length);
+  expect(await sheetsSaid(studio)).toBe((await mapOf(studio)).length + 1);
+  await expect(studio.getByRole('heading', { name: /sheets of A3/ })).toBeVisible();
+  await studio.getByLabel('Paper size').selectOption('one-page');
+  await expect(studio.getByRole('heading', { name: '1 page' })).toBeVisible();
+});
+
+test('a printer that draws small gets a file drawn larger', async ({ studio }) => {
+  await mapOf(studio);
+  await studio.getByText('If the printer is a little off').click();
+  await studio.getByRole('textbox', { name: '100 mm square, across' }).fill('98.4');
+  await studio.getByRole('textbox', { name: '100 mm square, down' }).fill('98.4');
+  await expect(studio.getByRole('button', { name: 'Download pattern PDF' })).toBeDisabled();
+  await mapOf(studio);
+  const { pdf } = await download(studio);
+  expect(squares(pdf).some((side) => Math.abs(side * 0.984 - 100) < 0.005)).toBe(true);
+  await studio.getByRole('textbox', { name: '100 mm square, across' }).fill('50');
+  await expect(studio.getByText(/That is not a 100 mm square/)).toBeVisible();
+  await expect(studio.getByRole('button', { name: 'Download pattern PDF' })).toBeDisabled();
+});
