@@ -3,7 +3,7 @@ import type { LabelWords } from './label-words.ts';
 import { LEADING, SMALLEST_TEXT, textStyles } from './roles.ts';
 import { blockSize } from './text-block.ts';
 import { textWidth } from './text-width.ts';
-import { wrappedInto } from './wrap.ts';
+import { wrapped, wrappedInto } from './wrap.ts';
 
 /** One way to set a label: its blocks of text from top to bottom. */
 export type Setting = readonly Pick<TextMark, 'role' | 'lines' | 'size'>[];
@@ -14,21 +14,13 @@ const TITLE = textStyles.title.size / textStyles.label.size;
 const LONG = 20;
 const SIZES = [textStyles.label.size, (textStyles.label.size + SMALLEST_TEXT) / 2, SMALLEST_TEXT];
 
-/**
- * The ways to set a label, one after the other as they are asked for: the title above and the phrases below, from the
- * most comfortable way to the tightest; then all in one run of a few long lines, for a strap has no height for a title
- * of its own. `tight` gives the runs first.
- */
-export function* settingsOf(words: LabelWords, tight: boolean): Generator<Setting> {
-  if (tight) yield* inOneRun(words);
-  yield* stacked(words);
-  if (!tight) yield* inOneRun(words);
-}
-
-function* stacked({ title, phrases }: LabelWords): Generator<Setting> {
+/** The title above and the phrases below: from the most comfortable way to the tightest, each made when asked for. */
+export function* stacked({ title, phrases }: LabelWords): Generator<Setting> {
   const counts = [6, 5, 4, 3, 2, 1].filter((n) => n < phrases.length);
   const head = (size: number) => ({ role: 'title', lines: [title], size: size * TITLE }) as const;
-  const bodies = new Map<number, readonly string[]>([[phrases.length, phrases]]);
+  // Each phrase on a line of its own, or on as many as a long one takes.
+  const natural = phrases.flatMap((phrase) => wrapped([phrase], widestOf(phrases)));
+  const bodies = new Map<number, readonly string[]>([[phrases.length, natural]]);
   for (const size of SIZES) {
     if (phrases.length === 0) yield [head(size)];
     for (const n of phrases.length === 0 ? [] : [phrases.length, ...counts]) {
@@ -44,7 +36,8 @@ function* stacked({ title, phrases }: LabelWords): Generator<Setting> {
   }
 }
 
-function* inOneRun({ title, phrases }: LabelWords): Generator<Setting> {
+/** All in one run of a few long lines: a strap has no height for a title of its own. */
+export function* inOneRun({ title, phrases }: LabelWords): Generator<Setting> {
   const all = [title, ...phrases];
   for (const n of [4, 3, 2, 1]) {
     yield [{ role: 'label', lines: wrappedInto(all, n, widestOf(all)), size: SMALLEST_TEXT }];

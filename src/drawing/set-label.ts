@@ -1,6 +1,6 @@
 import { type Point, point, rotate } from '../geometry/point.ts';
 import type { TextMark } from './drawing.ts';
-import { gapAbove, type Setting, settingSize, settingsOf } from './label-settings.ts';
+import { gapAbove, inOneRun, type Setting, settingSize, stacked } from './label-settings.ts';
 import type { LabelWords } from './label-words.ts';
 import { findRoom, quarterTurned, type Room } from './room.ts';
 import { blockSize } from './text-block.ts';
@@ -11,9 +11,9 @@ const QUARTER = Math.PI / 2;
 
 /**
  * Sets a label inside a piece, as near as may be to where it is wanted: large and in short lines where there is room,
- * else smaller, in fewer and longer lines, or turned a quarter; never under 8 point. The rooms are tried in turn:
- * the roomiest wish first, what must at least be kept clear of last. `tight` tries long lines before short ones. Null
- * where nothing fits.
+ * else smaller, in fewer and longer lines, or turned a quarter; never under 8 point. For each way of setting it the rooms
+ * are tried in turn: the roomiest wish first, what must at least be kept clear of last. `tight` tries one run of long
+ * lines before a title with lines below it. Null where nothing fits.
  */
 export const setLabel = (
   words: LabelWords,
@@ -21,17 +21,30 @@ export const setLabel = (
   wanted: Point,
   tight = false,
 ): TextMark[] | null => {
-  for (const room of rooms) {
-    let aside: Room | null = null;
-    for (const setting of settingsOf(words, tight)) {
-      const { width, height } = settingSize(setting);
-      const block = { width: width + 2 * CLEAR, height: height + 2 * CLEAR };
-      const upright = findRoom(room, block, wanted);
-      if (upright) return placed(setting, upright, 0);
-      aside ??= quarterTurned(room);
-      const turned = findRoom(aside, block, rotate(wanted, -QUARTER));
-      if (turned) return placed(setting, turned, QUARTER);
+  const ways = tight ? [inOneRun, stacked] : [stacked, inOneRun];
+  const turnedRooms = rooms.map(quarterTurned);
+  for (const way of ways) {
+    for (const [i, room] of rooms.entries()) {
+      const found = firstThatFits(way(words), room, turnedRooms[i]!, wanted);
+      if (found) return found;
     }
+  }
+  return null;
+};
+
+const firstThatFits = (
+  settings: Iterable<Setting>,
+  room: Room,
+  turned: Room,
+  wanted: Point,
+): TextMark[] | null => {
+  for (const setting of settings) {
+    const { width, height } = settingSize(setting);
+    const block = { width: width + 2 * CLEAR, height: height + 2 * CLEAR };
+    const upright = findRoom(room, block, wanted);
+    if (upright) return placed(setting, upright, 0);
+    const aside = findRoom(turned, block, rotate(wanted, -QUARTER));
+    if (aside) return placed(setting, aside, QUARTER);
   }
   return null;
 };

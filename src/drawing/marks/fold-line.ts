@@ -14,7 +14,7 @@ const FREE = 0.16;
 
 /**
  * The fold line of a half piece, which lies to its right: dash-dot, with a bracket whose arrows point at the fold and
- * the words beside it, upright along a long fold, level beside a short one.
+ * the words beside it where the fold is long enough.
  */
 export const foldMarks = (fold: Line): Mark[] => {
   const [low, high] = [Math.min(fold.from.y, fold.to.y), Math.max(fold.from.y, fold.to.y)];
@@ -30,7 +30,7 @@ export const foldMarks = (fold: Line): Mark[] => {
     ]),
     head(point(0, y0)),
     head(point(0, y1)),
-    foldWords(point(bracket + 1.2, (y0 + y1) / 2), y1 - y0),
+    ...foldWords(point(bracket + 1.2, (y0 + y1) / 2), y1 - y0),
   ];
 };
 
@@ -42,11 +42,10 @@ const head = (tip: Point): LineMark => ({
   filled: true,
 });
 
-const foldWords = (beside: Point, tall: number): TextMark => {
+/** Beside a fold too short for them the bracket stands alone: the label says it too. */
+const foldWords = (beside: Point, tall: number): TextMark[] => {
   const size = SMALLEST_TEXT;
-  const upright = textWidth(WORDS) * size <= tall;
-  const text = { kind: 'text', role: 'note', lines: [WORDS], size } as const;
-  return upright
-    ? { ...text, at: point(beside.x + size / 2, beside.y), align: 'middle', angle: Math.PI / 2 }
-    : { ...text, at: beside, align: 'start', angle: 0 };
+  if ((textWidth(WORDS) + 2) * size > tall) return [];
+  const at = point(beside.x + size / 2, beside.y);
+  return [{ kind: 'text', role: 'note', lines: [WORDS], size, at, align: 'middle', angle: Math.PI / 2 }];
 };
