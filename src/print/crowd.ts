@@ -33,6 +33,14 @@ export const crowdOf = (box: Box, marks: readonly Mark[], outlines: readonly Pat
   return crowd;
 };
 
+/** The crowd of a piece seen from inside: full outside its outline, free inside it but for some marks. */
+export const crowdWithin = (box: Box, outline: Path, marks: readonly Mark[]): Crowd => {
+  const crowd = crowdOf(box, [], [outline]);
+  for (const [i, weight] of crowd.weights.entries()) crowd.weights[i] = weight === 1 ? 0 : LINE;
+  addMarks(crowd, marks);
+  return crowd;
+};
+
 export const addMarks = (crowd: Crowd, marks: readonly Mark[]): void => {
   for (const mark of marks) for (const p of pointsAlong(mark)) weigh(crowd, p);
 };
@@ -80,25 +88,38 @@ function* steps(points: readonly Point[]): Generator<Point> {
   }
 }
 
-/**
- * Finds the place for a block that covers least of what is there, and of the free ones the one nearest a point (both
- * the block's lower left corner); the block is then taken.
- */
-export const takeSpot = (crowd: Crowd, block: Size, near: Point): Point => {
-  const { columns, rows, weights, box } = crowd;
+/** Where a block's lower left corner may lie, and how much it then covers. */
+export interface Spot {
+  readonly at: Point;
+  readonly weight: number;
+}
+
+/** The place for a block that covers least of what is there, and of equals the one nearest a point. */
+export const bestSpot = (crowd: Crowd, block: Size, near: Point): Spot | null => {
+  const { columns, rows, box } = crowd;
   const [wide, tall] = [Math.ceil(block.width / CELL), Math.ceil(block.height / CELL)];
   const sums = summed(crowd);
   const [u, v] = [(near.x - box.min.x) / CELL, (near.y - box.min.y) / CELL];
-  let best = { x: 0, y: 0, cost: Infinity };
+  let best: { x: number; y: number; cost: number; weight: number } | null = null;
   for (let y = 0; y + tall <= rows; y++) {
     for (let x = 0; x + wide <= columns; x++) {
-      const cost = sumIn(sums, columns, x, y, wide, tall) + Math.hypot(x - u, y - v) / 2;
-      if (cost < best.cost) best = { x, y, cost };
+      const weight = sumIn(sums, columns, x, y, wide, tall);
+      const cost = weight + Math.hypot(x - u, y - v) / 2;
+      if (best === null || cost < best.cost) best = { x, y, cost, weight };
     }
   }
-  for (let y = best.y; y < Math.min(rows, best.y + tall); y++)
-    weights.fill(LINE, y * columns + best.x, y * columns + Math.min(columns, best.x + wide));
-  return point(box.min.x + best.x * CELL, box.min.y + best.y * CELL);
+  return best && { at: point(box.min.x + best.x * CELL, box.min.y + best.y * CELL), weight: best.weight };
+};
+
+/** The best place for a block, which is then taken. Where it is too large for the box, the box's own corner. */
+export const takeSpot = (crowd: Crowd, block: Size, near: Point): Point => {
+  const { columns, rows, weights, box } = crowd;
+  const at = bestSpot(crowd, block, near)?.at ?? box.min;
+  const [x, y] = [cellOf(at.x - box.min.x, columns), cellOf(at.y - box.min.y, rows)];
+  const [wide, tall] = [Math.ceil(block.width / CELL), Math.ceil(block.height / CELL)];
+  for (let row = y; row < Math.min(rows, y + tall); row++)
+    weights.fill(LINE, row * columns + x, row * columns + Math.min(columns, x + wide));
+  return at;
 };
 
 /** Sums over every rectangle from the first cell, one row and one column of noughts before it. */

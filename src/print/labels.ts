@@ -1,11 +1,10 @@
-import type { Mark, PieceDrawing, TextMark } from '../drawing/drawing.ts';
-import { type Segment, segment, segmentsOf } from '../drawing/polygon.ts';
+import type { PieceDrawing, TextMark } from '../drawing/drawing.ts';
 import { textStyles } from '../drawing/roles.ts';
-import { findRoom, roomOf, turnedRoom } from '../drawing/room.ts';
-import { blockSize } from '../drawing/text-block.ts';
-import { type Box, boxCentre, boxesMeet, boxHeight, boxUnion, boxWidth } from '../geometry/box.ts';
+import { type Box, boxCentre, boxesMeet, boxGrown, boxHeight, boxUnion, boxWidth } from '../geometry/box.ts';
 import { add, distance, ORIGIN, type Point, point, rotate, scale, subtract } from '../geometry/point.ts';
-import { textBox, textCorners } from './text-box.ts';
+import { boxShared, roomOnSheet } from './room-on-sheet.ts';
+import type { Size } from './sheet-size.ts';
+import { textBox } from './text-box.ts';
 import { labelled, textsOf } from './turned.ts';
 
 /** Kept free around words and inside the edge of a sheet, mm. */
@@ -30,11 +29,6 @@ export const labelsOn = (piece: PieceDrawing, boxes: readonly Box[]): readonly (
   );
 };
 
-const boxShared = (a: Box, b: Box): Box => ({
-  min: point(Math.max(a.min.x, b.min.x), Math.max(a.min.y, b.min.y)),
-  max: point(Math.min(a.max.x, b.max.x), Math.min(a.max.y, b.max.y)),
-});
-
 const isLabel = ({ role }: TextMark): boolean => role === 'title' || role === 'label';
 
 /** Only the name, on a sheet that shows a part of the piece but not its label; none where there is no room. */
@@ -51,14 +45,17 @@ const fragmentName = (piece: PieceDrawing, texts: readonly TextMark[], box: Box)
     align: 'middle',
     angle: 0,
   };
-  const { width, height } = blockSize(name);
-  const block = { width: width + 2 * CLEAR, height: height + 2 * CLEAR };
+  const wide = boxGrown(textBox(name), CLEAR);
   for (const angle of [0, Math.PI / 2]) {
-    const at = roomIn(piece, texts, box, block, angle, boxCentre(part));
+    const block = angle === 0 ? sizeOf(wide) : turnedSize(sizeOf(wide));
+    const at = roomOnSheet(piece, texts, box, block, boxCentre(part));
     if (at !== null) return [{ ...name, at, angle }];
   }
   return [];
 };
+
+const sizeOf = (box: Box): Size => ({ width: boxWidth(box), height: boxHeight(box) });
+const turnedSize = ({ width, height }: Size): Size => ({ width: height, height: width });
 
 interface Home {
   readonly index: number;
@@ -84,80 +81,39 @@ const holds = (outer: Box, inner: Box): boolean =>
   inner.min.y >= outer.min.y + CLEAR &&
   inner.max.y <= outer.max.y - CLEAR;
 
-/** Room for a label in the part of the piece on one of the boxes: the nearest that is clear of all lines. */
+/** Room for a label in the part of the piece on one of the boxes, as it is or turned a quarter: the nearest there is. */
 const nearestRoom = (
   group: readonly TextMark[],
   piece: PieceDrawing,
   others: readonly TextMark[],
   boxes: readonly Box[],
 ): Home | null => {
-  const centre = boxCentre(boxUnion(group.map(textBox)));
-  let best: { readonly home: Home; readonly far: number } | null = null;
-  for (const [index, box] of boxes.entries()) {
-    if (!boxesMeet(box, piece.bounds)) continue;
-    const found = roomFor(group, piece, others, box, centre);
-    if (found === null) continue;
-    const far = distance(found, centre);
-    if (best === null || far < best.far)
-      best = { home: { index, group: moved(group, subtract(found, centre)) }, far };
+  const box = boxGrown(boxUnion(group.map(textBox)), CLEAR);
+  const centre = boxCentre(box);
+  // Upright letters are turned to read upwards, others back to level.
+  const quarter = (Math.cos(group[0]!.angle) > 0.5 ? 1 : -1) * (Math.PI / 2);
+  for (const turn of [0, quarter]) {
+    const block = turn === 0 ? sizeOf(box) : turnedSize(sizeOf(box));
+    const found = boxes.flatMap((b, index) => {
+      const at = boxesMeet(b, piece.bounds) ? roomOnSheet(piece, others, b, block, centre) : null;
+      return at === null ? [] : [{ index, at, far: distance(at, centre) }];
+    });
+    const [nearest] = found.sort((a, b) => a.far - b.far);
+    if (nearest !== undefined)
+      return { index: nearest.index, group: movedLabel(group, centre, nearest.at, turn) };
   }
-  return best?.home ?? null;
+  return null;
 };
 
-const moved = (group: readonly TextMark[], by: Point): readonly TextMark[] =>
-  group.map((text) => ({ ...text, at: add(text.at, by) }));
-
-const roomFor = (
-  group: readonly TextMark[],
-  piece: PieceDrawing,
-  others: readonly TextMark[],
-  box: Box,
-  wanted: Point,
-): Point | null => {
-  const { angle } = group[0]!;
-  const level = boxUnion(group.map((text) => textBox({ ...text, angle: 0, at: rotate(text.at, -angle) })));
-  const block = { width: boxWidth(level) + 2 * CLEAR, height: boxHeight(level) + 2 * CLEAR };
-  return roomIn(piece, others, box, block, angle, wanted);
-};
-
-/** The centre of a free rectangle inside the piece and the box, turned by an angle, or null. */
-export const roomIn = (
-  piece: PieceDrawing,
-  texts: readonly TextMark[],
-  box: Box,
-  block: { readonly width: number; readonly height: number },
-  angle: number,
-  wanted: Point,
-): Point | null => {
-  const half = Math.max(block.width, block.height) / 2;
-  const inside = point(
-    clamped(wanted.x, box.min.x + half, box.max.x - half),
-    clamped(wanted.y, box.min.y + half, box.max.y - half),
-  );
-  const walls = segmentsOf(piece.silhouette);
-  const room = roomOf(walls, [...frame(box), ...obstaclesIn(piece.marks, texts)]);
-  const found = findRoom(turnedRoom(room, -angle), block, rotate(inside, -angle));
-  if (found === null) return null;
-  const back = rotate(found, angle);
-  const { min, max } = box;
-  return back.x > min.x && back.x < max.x && back.y > min.y && back.y < max.y ? back : null;
-};
+const movedLabel = (group: readonly TextMark[], from: Point, to: Point, turn: number): readonly TextMark[] =>
+  group.map((text) => ({
+    ...text,
+    at: add(to, rotate(subtract(text.at, from), turn)),
+    angle: text.angle + turn,
+  }));
 
 const clamped = (n: number, low: number, high: number): number =>
   low > high ? (low + high) / 2 : Math.min(Math.max(n, low), high);
-
-const frame = ({ min, max }: Box): readonly Segment[] => {
-  const [b, d] = [point(max.x, min.y), point(min.x, max.y)];
-  return [segment(min, b), segment(b, max), segment(max, d), segment(d, min)];
-};
-
-const obstaclesIn = (marks: readonly Mark[], texts: readonly TextMark[]): readonly Segment[] => [
-  ...marks.flatMap((mark) => (mark.kind === 'line' && mark.role !== 'cut' ? segmentsOf(mark.path) : [])),
-  ...texts.flatMap((text) => {
-    const [a, b, c, d] = textCorners(text) as [Point, Point, Point, Point];
-    return [segment(a, b), segment(b, c), segment(c, d), segment(d, a), segment(a, c)];
-  }),
-];
 
 /** No room anywhere: onto the box that needs the shortest push, and smaller where even that is not wide enough. */
 const pushedIn = (group: readonly TextMark[], box: Box, boxes: readonly Box[]): Home => {

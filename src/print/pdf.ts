@@ -18,14 +18,15 @@ const FAMILY = 'SourceSans3';
 
 /**
  * The sheets as a PDF: vector, true to scale, the same bytes for the same set. Says after each sheet how many are
- * drawn. Throws RangeError for a set with problems.
+ * drawn. Throws RangeError for a set with problems, or without sheets.
  */
 export const writePdf = async (
   set: SheetSet,
   fonts: Fonts,
   onSheet: (drawn: number) => void = () => {},
 ): Promise<Uint8Array> => {
-  if (set.problems.length > 0) throw new RangeError('this set of sheets cannot be printed');
+  if (set.problems.length > 0 || set.sheets.length === 0)
+    throw new RangeError('this set of sheets cannot be printed');
   const { jsPDF } = await import('jspdf');
   const format = [set.page.width, set.page.height];
   const orientation = set.page.width > set.page.height ? 'landscape' : 'portrait';

@@ -5,7 +5,15 @@ import { type Footprint, footprintOf, mapped } from './placing/footprint.ts';
 import { cellBounds, neededSheets } from './placing/needed.ts';
 import { ordersOf } from './placing/orders.ts';
 import { packRoll, rollPoses } from './placing/pack-roll.ts';
-import { type Packed, packSheets, type Spot, type Task, taskOf } from './placing/pack-sheets.ts';
+import {
+  type Attempt,
+  EDGE,
+  type Packed,
+  packSheets,
+  type Spot,
+  type Task,
+  taskOf,
+} from './placing/pack-sheets.ts';
 import { inRows } from './placing/rows.ts';
 import { type Cell, type SheetGrid, windowsAcross } from './sheet-grid.ts';
 import { turnedBox, turnedDrawing, turnedPoint } from './turned.ts';
@@ -72,16 +80,30 @@ const onSheets = (
   const rows = inRows(pieces.map(sizeOf), grid);
   const plain = rows.at.map((at): Spot => ({ turn: 0, ...at }));
   let best: Layout = { spots: plain, cells: cellsOf(pieces, plain, grid), splits: Infinity };
-  const task = taskOf(pieces, grid);
+  const task = taskOf(pieces, grid, EDGE.least);
   const widths = widthsOf(task);
+  let winner: Attempt | null = null;
   for (const [i, order] of orders.entries()) {
-    const columns = widths[i % widths.length]!;
-    const packed = packSheets(task, { columns, order, fromBelow: i % 5 === 3 }, rowsFor(task, columns));
-    if (packed === null || !promises(packed, best)) continue;
-    const layout = { ...packed, cells: cellsOf(pieces, packed.spots, grid) };
-    if (isBetter(layout, best)) best = layout;
+    const attempt = { columns: widths[i % widths.length]!, order, fromBelow: i % 5 === 3 };
+    const layout = attempted(pieces, task, attempt, best);
+    if (layout !== null && isBetter(layout, best)) [best, winner] = [layout, attempt];
   }
+  // Would as few sheets do with the pieces further from their edges?
+  const roomy = winner && attempted(pieces, taskOf(pieces, grid, EDGE.rather), winner, best);
+  if (roomy !== null && !isBetter(best, roomy)) best = roomy;
   return settled(drawings, pieces, best, grid, rows.sheets);
+};
+
+/** What comes of an attempt, or null where that is not worth a look beside the best so far. */
+const attempted = (
+  pieces: readonly Footprint[],
+  task: Task,
+  attempt: Attempt,
+  best: Layout,
+): Layout | null => {
+  const packed = packSheets(task, attempt, rowsFor(task, attempt.columns));
+  if (packed === null || !promises(packed, best)) return null;
+  return { ...packed, cells: cellsOf(pieces, packed.spots, task.grid) };
 };
 
 const sizeOf = ({ box }: Footprint) => ({ width: boxWidth(box), height: boxHeight(box) });

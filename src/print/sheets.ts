@@ -2,13 +2,14 @@ import type { Mark, PieceDrawing, TextMark } from '../drawing/drawing.ts';
 import { boundsOf } from '../geometry/bounds.ts';
 import { type Box, boxesMeet, boxUnion } from '../geometry/box.ts';
 import { point } from '../geometry/point.ts';
-import { words } from '../words.ts';
+import { say, words } from '../words.ts';
 import { clippedLine } from './clipped.ts';
-import { type CoverContent, coverBlock, coverSheets } from './cover/cover.ts';
+import { type CoverContent, coverBlock, coverSheets, coverTag } from './cover/cover.ts';
 import { crowdOf } from './crowd.ts';
 import { joinMarks, visiblePart } from './joins.ts';
 import { labelsOn } from './labels.ts';
 import type { PaperSpec } from './paper.ts';
+import { paperProblems } from './paper-problems.ts';
 import { placePieces } from './place.ts';
 import { type Heading, type Sheet, type SheetSet, sheetName } from './sheet.ts';
 import { furniture } from './sheet-furniture.ts';
@@ -18,11 +19,16 @@ import { movedMarks } from './tag.ts';
 
 /**
  * Tiles a pattern over sheets of a paper: the pieces placed to use few sheets, each sheet's part of them cut out
- * with joining marks and a name, and before them one with the test squares and the sheet map. The paper must be
- * without problems (see paperProblems).
+ * with joining marks and a name, and before them one with the test squares and the sheet map. No pieces, no sheets.
+ * Throws RangeError for a paper with problems (see paperProblems).
  */
 export const sheetsOf = (pieces: readonly PieceDrawing[], paper: PaperSpec, heading: Heading): SheetSet => {
+  const [problem] = paperProblems(paper);
+  if (problem !== undefined) throw new RangeError(`invalid ${problem.field}: ${say(problem.message, 'cm')}`);
   const grid = sheetGrid(paper);
+  // Nothing to print?
+  if (pieces.length === 0)
+    return setOf({ heading, paper, pieces, cells: [], grid }, { width: 0, height: 0 }, [], 0);
   return papers[paper.paper].kind === 'sheets'
     ? stackOf(pieces, paper, heading, grid)
     : endlessOf(pieces, paper, heading, grid);
@@ -41,7 +47,9 @@ const stackOf = (
   const corner = point(paper.margin, paper.margin);
   const first = covers.map((marks, i): Sheet => {
     const name = i === 0 ? 'Map' : `Map ${i + 1}`;
-    return { name, cell: null, number: i + 1, of, marks: movedMarks(marks, corner), shows: null };
+    const number = i + 1;
+    const own = [...marks, coverTag(`${name} · ${number} of ${of}`, grid.window)];
+    return { name, cell: null, number, of, marks: movedMarks(own, corner), shows: null };
   });
   const rest = patternSheets(content, covers.length + 1, of);
   return setOf(content, pageSize(paper), [...first, ...rest], naiveSheets + covers.length);

@@ -34,6 +34,20 @@ describe('a set of sheets', () => {
     for (const piece of adultCap()) expect(words).toContain(piece.name);
   });
 
+  it('names and numbers every sheet', () => {
+    const { length } = set.sheets;
+    expect(wordsOf(map!.marks)).toContain(`Map · 1 of ${length}`);
+    for (const sheet of pattern)
+      expect(wordsOf(sheet.marks)).toEqual(
+        expect.arrayContaining([sheet.name, `${sheet.number} of ${length}`, 'Cornet’s cap', '25 mm']),
+      );
+  });
+
+  it('is empty where there are no pieces, and refuses a paper with problems', () => {
+    expect(sheetsOf([], plainPaper, heading).sheets).toEqual([]);
+    expect(() => sheetsOf(adultCap(), { ...plainPaper, margin: 500 }, heading)).toThrow(/paper\.margin/);
+  });
+
   it('gives no line to the key that the pattern does not have', () => {
     expect(wordsOf(map!.marks)).not.toContain('fold: lay it on folded cloth');
   });

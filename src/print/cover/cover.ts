@@ -148,7 +148,7 @@ const headMarks = ({ cap, wearer, date, unit, finishedGirth }: Heading, size: Si
   const facts = [wearer === '' ? '' : `For ${wearer}`, girth, dateWords(date)].filter((s) => s !== '');
   // A long name is set smaller rather than broken.
   const fitted = (words: string, most: number, bold: boolean): number =>
-    Math.min(most, size.width / Math.max(textWidth(words, bold), 1));
+    Math.min(most, (size.width - TAG) / Math.max(textWidth(words, bold), 1));
   const line = facts.join(' · ');
   const big = fitted(cap, 7, true);
   const small = fitted(line, textStyles.label.size, false);
@@ -157,3 +157,12 @@ const headMarks = ({ cap, wearer, date, unit, finishedGirth }: Heading, size: Si
     text('label', point(0, size.height - 10.5), [line], small),
   ];
 };
+
+/** Kept free for the sheet's name at the right of the heading, mm. */
+const TAG = 30;
+
+/** A first sheet's own name and number, in its upper right corner. */
+export const coverTag = (words: string, size: Size): Mark => ({
+  ...text('note', point(size.width, size.height - 3.5), [words]),
+  align: 'end',
+});

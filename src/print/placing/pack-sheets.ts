@@ -25,8 +25,8 @@ export interface Pose {
 
 /** Cells are about this large, mm. */
 const CELL = 2.7;
-/** Pieces stay this far from the edges of the sheets they lie on, mm. */
-const EDGE = 1;
+/** Pieces stay this far from the edges of the sheets they lie on, mm: at least, and rather. */
+export const EDGE = { least: 1, rather: 3 } as const;
 const TURNS: readonly Turn[] = [0, 1, 2, 3];
 
 /** What all attempts to place the same pieces have in common. */
@@ -39,30 +39,36 @@ export interface Task {
   readonly poses: readonly (readonly Pose[])[];
 }
 
-export const taskOf = (pieces: readonly Footprint[], grid: SheetGrid): Task => {
+export const taskOf = (pieces: readonly Footprint[], grid: SheetGrid, edge: number): Task => {
   const stride = {
     columns: Math.max(1, Math.round(grid.pitch.width / CELL)),
     rows: Math.max(1, Math.round(grid.pitch.height / CELL)),
   };
   const cell = { width: grid.pitch.width / stride.columns, height: grid.pitch.height / stride.rows };
   const poses = pieces.map((piece) =>
-    TURNS.map((turn) => poseOf(turnedFootprint(piece, turn), turn, grid, cell)),
+    TURNS.map((turn) => poseOf(turnedFootprint(piece, turn), turn, grid, cell, edge)),
   );
   return { grid, cell, stride, poses };
 };
 
-const poseOf = (piece: Footprint, turn: Turn, { window, pitch }: SheetGrid, cell: Size): Pose => {
+const poseOf = (
+  piece: Footprint,
+  turn: Turn,
+  { window, pitch }: SheetGrid,
+  cell: Size,
+  edge: number,
+): Pose => {
   const size = { width: piece.box.max.x, height: piece.box.max.y };
   const columns = windowsAcross(size.width, window.width, pitch.width);
   const rows = windowsAcross(size.height, window.height, pitch.height);
   const inset = {
-    width: insetIn((columns - 1) * pitch.width + window.width - size.width),
-    height: insetIn((rows - 1) * pitch.height + window.height - size.height),
+    width: insetIn((columns - 1) * pitch.width + window.width - size.width, edge),
+    height: insetIn((rows - 1) * pitch.height + window.height - size.height, edge),
   };
   return { turn, size, mask: maskOf(piece, cell, inset), inset, columns, rows };
 };
 
-const insetIn = (spare: number): number => Math.max(0, Math.min(EDGE, spare / 2));
+const insetIn = (spare: number, edge: number): number => Math.max(0, Math.min(edge, spare / 2));
 
 /** One way of going about it. */
 export interface Attempt {
