@@ -71,12 +71,12 @@ const clearanceTooWide: Check = ({ visorSource, visorTipRounding, stiffenerClear
   };
 };
 
-const insertTooBowed: Check = ({ visorSource, insertWidth, insertBow }) => {
+const insertTooBowed: Check = ({ visorSource, insertWidth, insertBow, stiffenerClearance, ease }, head) => {
   if (visorSource !== 'insert' || insertBow < insertWidth / 2) return null;
   return {
     field: fieldOf('insertBow'),
     message: words`The bow is less than half the width, ${mm(insertWidth / 2)}, in any insert that is a visor.`,
-    nearest: below(insertWidth / 2, 1),
+    nearest: Math.min(below(insertWidth / 2, 1), greatestBow((head.girth + ease) / 2, stiffenerClearance)),
   };
 };
 
@@ -84,16 +84,19 @@ const insertTooBowed: Check = ({ visorSource, insertWidth, insertBow }) => {
 const coverEdge = (width: number, bow: number, clearance: number): number =>
   insertInnerEdge({ width, bow }) + 4 * clearance;
 
+/** The greatest whole bow, mm, that leaves room for an insert of some width within half the head. */
+const greatestBow = (half: number, clearance: number): number =>
+  Math.max(0, Math.floor((half - 4 * clearance) / Math.PI - 1));
+
 const insertTooLong: Check = (values, head) => {
   const { visorSource, insertWidth, insertBow, stiffenerClearance } = values;
   const half = (head.girth + values.ease) / 2;
-  if (visorSource !== 'insert' || coverEdge(insertWidth, insertBow, stiffenerClearance) <= half) return null;
+  if (visorSource !== 'insert' || insertBow >= insertWidth / 2) return null;
+  if (coverEdge(insertWidth, insertBow, stiffenerClearance) <= half) return null;
   const message = words`The insert would go more than half-way round the head; half of this cap is ${mm(half)}.`;
   // Even a half circle of this bow is too long? Then no narrower insert will do.
-  const greatestBow = (half - 4 * stiffenerClearance) / Math.PI;
-  if (insertBow > greatestBow - 1) {
-    return { field: fieldOf('insertBow'), message, nearest: Math.floor(greatestBow - 1) };
-  }
+  const limit = greatestBow(half, stiffenerClearance);
+  if (insertBow > limit) return { field: fieldOf('insertBow'), message, nearest: limit };
   let nearest = Math.ceil(insertWidth) - 1;
   while (coverEdge(nearest, insertBow, stiffenerClearance) > half) nearest--;
   return { field: fieldOf('insertWidth'), message, nearest };

@@ -3,7 +3,7 @@ import { reversed } from '../../geometry/measure.ts';
 import { anglesFromFront, type Oval } from '../../geometry/oval.ts';
 import { offOval } from '../../geometry/oval-slope.ts';
 import type { Path } from '../../geometry/path.ts';
-import { type Point, point } from '../../geometry/point.ts';
+import { add, left, type Point, point, scale, subtract } from '../../geometry/point.ts';
 import { type Strip, unroll } from '../../geometry/strip.ts';
 import { wholeEdge } from '../../geometry/whole-edge.ts';
 
@@ -62,32 +62,73 @@ const outerReach = ({ innerEdge, depth, fullness, tipRounding: r }: VisorWish): 
   return [...edge, ...tip];
 };
 
+/** Stops closer than this (mm) are told apart by their tangent alone: off by less than 1e-5 mm. */
+const STOP_GAP = 0.02;
+
+/** Where rulings stand: every place the outer edge needs and the end of the sewn stretch, ascending, thinned to STOP_GAP. */
+const stopsFor = (reach: readonly Reach[], half: number): readonly number[] => {
+  const wanted = [...reach.map(({ along }) => along), half].sort((p, q) => p - q);
+  return wanted.reduce<number[]>((stops, along) => {
+    if (stops.length === 0 || along - stops.at(-1)! > STOP_GAP) stops.push(along);
+    return stops;
+  }, []);
+};
+
 /**
- * The right half of the visor in space: left rail the opening from the centre front to the end of the sewn stretch, right rail the
- * outer edge. Rulings are the slope's own; round the tip they fan from the end of the stretch.
+ * The slope that the right half of a visor is cut from, in space, at distances along the opening from the centre front (mm,
+ * ascending): left rail the opening, right rail the visor's full depth down the slope.
  */
-export const visorStrip = (wish: VisorWish): Strip => {
-  const reach = outerReach(wish);
-  const half = wish.innerEdge / 2;
-  const [level, down] = [Math.cos(wish.drop), Math.sin(wish.drop)];
-  // Round the tip the outer edge turns back, but distances are looked up in ascending order.
-  const furthest = reach.reduce((most, { along }) => Math.max(most, along), 0);
-  const stops = [...new Set([...reach.map(({ along }) => along), half, furthest])].sort((p, q) => p - q);
-  const angles = new Map(anglesFromFront(wish.opening, stops).map((angle, i) => [stops[i]!, angle]));
+export const visorStrip = ({ opening, depth, drop }: VisorWish, stops: readonly number[]): Strip => {
+  const angles = anglesFromFront(opening, stops);
+  const [out, down] = [depth * Math.cos(drop), depth * Math.sin(drop)];
   return {
-    left: reach.map(({ along }) => offOval(wish.opening, angles.get(Math.min(along, half))!, 0, 0)),
-    right: reach.map(({ along, out }) => offOval(wish.opening, angles.get(along)!, out * level, out * down)),
+    left: angles.map((angle) => offOval(opening, angle, 0, 0)),
+    right: angles.map((angle) => offOval(opening, angle, out, down)),
   };
 };
 
 /** The visor rolled flat. */
 export const visorShape = (wish: VisorWish): VisorShape => {
-  const flat = unroll(visorStrip(wish));
+  const half = wish.innerEdge / 2;
+  const reach = outerReach(wish);
+  const stops = stopsFor(reach, half);
+  const flat = unroll(visorStrip(wish, stops));
   // The first ruling runs from the origin along +x and the strip towards +y: turn it to run down, and the strip to the right.
   const stand = (p: Point) => point(p.y, -p.x);
+  const feet = flat.left.map(stand);
+  const rulings = flat.right.map((p, i) => scale(subtract(stand(p), feet[i]!), 1 / wish.depth));
+  const at = ({ along, out }: Reach): Point => {
+    const i = lastNotAbove(stops, along);
+    const foot = add(feet[i]!, scale(left(rulings[i]!), along - stops[i]!));
+    return add(foot, scale(rulings[i]!, out));
+  };
+  const rulingAt = (along: number): Point => rulings[lastNotAbove(stops, along)]!;
+
+  // The outer edge runs into its tip along a ruling and ends along the inner edge; its curvature jumps where the tip begins.
   const start = point(1, 0);
-  const sewn = flat.left.findIndex((p, i) => i > 0 && p === flat.left[i - 1]);
-  const inner = fitPath(flat.left.slice(0, sewn < 0 ? undefined : sewn).map(stand), { start });
-  const outer = fitPath(flat.right.map(stand), { start });
+  const intoTip = scale(rulingAt(reach[EDGE_STEPS]!.along), -1);
+  const outer = [
+    ...fitPath(reach.slice(0, EDGE_STEPS + 1).map(at), { start, end: intoTip }),
+    ...fitPath(reach.slice(EDGE_STEPS).map(at), { start: intoTip, end: scale(left(rulingAt(half)), -1) }),
+  ];
+  const sewn = stops.filter((stop) => stop < half - STOP_GAP);
+  const inner = fitPath(
+    [...sewn, half].map((along) => at({ along, out: 0 })),
+    {
+      start,
+      end: left(rulingAt(half)),
+    },
+  );
   return { outer: wholeEdge(outer), inner: reversed(wholeEdge(inner)) };
+};
+
+/** Index of the last of ascending numbers that is not above a value; the first where all are. */
+const lastNotAbove = (ascending: readonly number[], value: number): number => {
+  let [low, high] = [0, ascending.length - 1];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (ascending[middle]! <= value) low = middle;
+    else high = middle - 1;
+  }
+  return low;
 };
