@@ -1,5 +1,6 @@
 import type { Box } from '../geometry/box.ts';
 import { point } from '../geometry/point.ts';
+import { SAME_POINT } from '../geometry/tolerance.ts';
 import type { PaperSpec } from './paper.ts';
 import { correction, printable, type Size } from './sheet-size.ts';
 
@@ -36,9 +37,9 @@ export const windowOf = ({ window, pitch }: SheetGrid, { row, column }: Cell): B
   return { min: point(left, top - window.height), max: point(left + window.width, top) };
 };
 
-/** How many windows in a row cover a length: ceil((length - shared) / pitch), at least one. */
+/**
+ * How many windows in a row cover a length: ceil((length - shared) / pitch), at least one. A length that is a whole
+ * number of windows up to rounding is not given one more.
+ */
 export const windowsAcross = (length: number, window: number, pitch: number): number =>
-  Math.max(1, Math.ceil((length - (window - pitch)) / pitch - ROUNDING));
-
-/** A length that is a whole number of windows up to rounding is not given one more. */
-const ROUNDING = 1e-9;
+  Math.max(1, Math.ceil((length - (window - pitch) - SAME_POINT) / pitch));

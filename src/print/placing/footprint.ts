@@ -1,9 +1,10 @@
 import type { Mark, PieceDrawing } from '../../drawing/drawing.ts';
 import { boundsOf } from '../../geometry/bounds.ts';
-import { type Box, boxOf, boxUnion } from '../../geometry/box.ts';
+import { type Box, boxHeight, boxOf, boxUnion, boxWidth } from '../../geometry/box.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { type Point, subtract } from '../../geometry/point.ts';
 import { PLACING } from '../../geometry/tolerance.ts';
+import type { Size } from '../sheet-size.ts';
 import { textBox, textCorners } from '../text-box.ts';
 import { type Turn, turnedBox, turnedPoint } from '../turned.ts';
 
@@ -32,6 +33,8 @@ const chainOf = (mark: Mark): readonly Point[] => {
   const corners = textCorners(mark);
   return [...corners, corners[0]!];
 };
+
+export const sizeOf = ({ box }: Footprint): Size => ({ width: boxWidth(box), height: boxHeight(box) });
 
 /** A footprint turned by quarters, its box with the lower left corner on the origin. */
 export const turnedFootprint = (footprint: Footprint, turn: Turn): Footprint => {

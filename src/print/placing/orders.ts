@@ -1,11 +1,14 @@
-import type { Footprint } from './footprint.ts';
+import { type Footprint, sizeOf } from './footprint.ts';
+
+/** Pieces by number, in the orders in which they are tried. */
+export type Orders = readonly (readonly number[])[];
 
 /**
  * Orders in which to place pieces, by number: large ones first by several measures, then the same slightly shuffled.
  * Always the same for the same pieces.
  */
-export const ordersOf = (pieces: readonly Footprint[], count: number): readonly (readonly number[])[] => {
-  const sizes = pieces.map(({ box }) => ({ width: box.max.x - box.min.x, height: box.max.y - box.min.y }));
+export const ordersOf = (pieces: readonly Footprint[], count: number): Orders => {
+  const sizes = pieces.map(sizeOf);
   const by = (measure: (i: number) => number): readonly number[] =>
     pieces.map((_, i) => i).sort((a, b) => measure(b) - measure(a) || a - b);
   const orders = [

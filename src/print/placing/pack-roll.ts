@@ -1,9 +1,10 @@
+import { SAME_POINT } from '../../geometry/tolerance.ts';
 import type { Size } from '../sheet-size.ts';
 import type { Turn } from '../turned.ts';
 import { findPlace, freeBoard, take } from './board.ts';
 import { type Footprint, turnedFootprint } from './footprint.ts';
 import { type Mask, maskOf, reachOf } from './mask.ts';
-import type { Spot } from './pack-sheets.ts';
+import type { Spot } from './spot.ts';
 
 const CELL: Size = { width: 3, height: 3 };
 const NO_INSET: Size = { width: 0, height: 0 };
@@ -54,7 +55,7 @@ export const packRoll = (
 const highest = (board: ReturnType<typeof freeBoard>, poses: readonly RollPose[], width: number) => {
   let best: { pose: RollPose; at: readonly [number, number]; end: number } | null = null;
   for (const pose of poses) {
-    const right = Math.floor((width - pose.size.width) / CELL.width + 1e-9);
+    const right = Math.floor((width - pose.size.width + SAME_POINT) / CELL.width);
     if (!(right >= 0)) continue;
     // Only places that end higher than the best so far are of use.
     const bottom = best ? best.end - 1 - pose.mask.rows : board.rows - pose.mask.rows;
