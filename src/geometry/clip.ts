@@ -70,7 +70,7 @@ const apart = (curve: Curve, parameters: readonly number[]): number[] => {
 };
 
 /** The parameters inside a curve where one coordinate has a value. */
-const levels = (curve: Curve, axis: 'x' | 'y', value: number): number[] => {
+export const levels = (curve: Curve, axis: 'x' | 'y', value: number): number[] => {
   const [from, to] = [curve.from[axis] - value, curve.to[axis] - value];
   if (curve.kind === 'line') return from < 0 === to < 0 ? [] : [from / (from - to)];
   if (curve.kind === 'arc') return arcLevels(curve, axis, value);

@@ -1,8 +1,8 @@
+import { levels } from '../geometry/clip.ts';
 import { curveAt, curvePart } from '../geometry/curve.ts';
 import { curveLength } from '../geometry/measure.ts';
-import { type Curve, isClosed, type Path, radius } from '../geometry/path.ts';
-import { direction, type Point, point, subtract } from '../geometry/point.ts';
-import { bernsteinRoots } from '../geometry/roots.ts';
+import { type Curve, isClosed, type Path } from '../geometry/path.ts';
+import { type Point, point } from '../geometry/point.ts';
 import { ON_FOLD } from '../geometry/tolerance.ts';
 
 /** A stretch of a path on the right-hand side of the line x = 0, and where on the path it begins, mm. */
@@ -56,25 +56,7 @@ const snapped = (curve: Curve): Curve => ({ ...curve, from: snap(curve.from), to
 const snap = (p: Point): Point => (Math.abs(p.x) <= ON_FOLD ? point(0, p.y) : p);
 
 /** The parameters inside a curve where it meets x = 0, ascending. */
-const foldParameters = (curve: Curve): number[] => {
-  const found =
-    curve.kind === 'arc'
-      ? arcParameters(curve)
-      : bernsteinRoots(
-          curve.kind === 'line'
-            ? [curve.from.x, curve.to.x]
-            : [curve.from.x, curve.c1.x, curve.c2.x, curve.to.x],
-        );
-  return found.filter((t) => t > 0 && t < 1).sort((a, b) => a - b);
-};
-
-const arcParameters = (arc: Curve & { kind: 'arc' }): number[] => {
-  const cosine = -arc.centre.x / radius(arc);
-  if (!(Math.abs(cosine) < 1)) return [];
-  const start = direction(subtract(arc.from, arc.centre));
-  const turn = 2 * Math.PI;
-  return [Math.acos(cosine), -Math.acos(cosine)].map((angle) => {
-    const ahead = (angle - start) * Math.sign(arc.sweep);
-    return (ahead - Math.floor(ahead / turn) * turn) / Math.abs(arc.sweep);
-  });
-};
+const foldParameters = (curve: Curve): number[] =>
+  levels(curve, 'x', 0)
+    .filter((t) => t > 0 && t < 1)
+    .sort((a, b) => a - b);
