@@ -4,7 +4,8 @@ import type { Unit } from '../units.ts';
 import { derived } from './derived.ts';
 import { type FieldId, readField, writeField } from './field.ts';
 import type { Stage } from './stage.ts';
-import { type Detail, past, type Studio, type Theme, useStudio } from './studio.ts';
+import type { Detail, Studio, Theme } from './state.ts';
+import { past, useStudio } from './studio.ts';
 
 const get = useStudio.getState;
 const set = (changed: Partial<Studio>): void => {

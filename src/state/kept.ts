@@ -1,7 +1,7 @@
 import { decodeSpec, encodeSpec, type SavedSpec } from '../design/decode.ts';
 import { derived } from './derived.ts';
 import { type Stage, stages } from './stage.ts';
-import type { Studio, Theme } from './studio.ts';
+import type { Studio, Theme } from './state.ts';
 import { decodeTyped, type Typed } from './typed.ts';
 
 /** The part of the state that outlives a reload. */

@@ -2,36 +2,9 @@ import { temporal } from 'zundo';
 import { create } from 'zustand';
 import { persist } from 'zustand/middleware';
 import { defaultSpec } from '../design/default-spec.ts';
-import type { Spec } from '../design/spec.ts';
-import type { FieldId } from './field.ts';
 import { keeping } from './keeping.ts';
 import { type Kept, restore, toKeep } from './kept.ts';
-import type { Stage } from './stage.ts';
-import type { Typed } from './typed.ts';
-
-export type Theme = 'system' | 'light' | 'dark';
-
-/** Which reckoning lies open beside the table. */
-export type Detail = 'inside' | 'crown' | 'tip' | 'seams' | 'piece';
-
-export interface Studio {
-  /** What the user asks for, even where it cannot be sewn. */
-  readonly wish: Spec;
-  /** The last wish that could be drafted: what lies on the table. */
-  readonly good: Spec;
-  /** Texts as typed, by field. */
-  readonly typed: Readonly<Record<string, Typed>>;
-  readonly stage: Stage;
-  /** The piece chosen, and the piece pointed at, by id. */
-  readonly chosen: string | null;
-  readonly lit: string | null;
-  readonly detail: Detail | null;
-  readonly theme: Theme;
-  /** The field being changed right now, and what lay on the table before: one drag is one step of undo. */
-  readonly moving: { readonly field: FieldId; readonly from: Spec } | null;
-  /** A calm word to the user about something that happened outside their work. */
-  readonly notice: string | null;
-}
+import type { Studio } from './state.ts';
 
 const first: Studio = {
   wish: defaultSpec,

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { derived } from '../state/derived.ts';
-import { type Detail, useStudio } from '../state/studio.ts';
+import type { Detail } from '../state/state.ts';
+import { useStudio } from '../state/studio.ts';
 import { mm, type Words, words } from '../words.ts';
 import { openDetail } from './details/DetailPanel.tsx';
 import { useSheets } from './paper/use-sheets.ts';

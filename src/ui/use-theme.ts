@@ -1,5 +1,6 @@
 import { useLayoutEffect, useSyncExternalStore } from 'react';
-import { type Theme, useStudio } from '../state/studio.ts';
+import type { Theme } from '../state/state.ts';
+import { useStudio } from '../state/studio.ts';
 
 const darkSystem = () => matchMedia('(prefers-color-scheme: dark)');
 

@@ -44,6 +44,9 @@ export const draggedTo = (value: number, parameter: Ranged, unit: Unit): number 
       : unit === 'cm'
         ? Math.min(1, parameter.step)
         : inches(Math.min(1 / 16, parameter.inchStep));
+  // The ends of the track need not be on the ruler.
+  if (value >= parameter.max) return parameter.max;
+  if (value <= parameter.min) return parameter.min;
   // Rounding to a count of grains first keeps 0.1 + 0.2 out of the saved spec.
   return within(Math.round(value / grain) * grain, parameter);
 };

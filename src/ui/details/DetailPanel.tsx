@@ -1,7 +1,8 @@
 import { useEffect, useRef } from 'react';
 import { open } from '../../state/actions.ts';
 import { derived } from '../../state/derived.ts';
-import { type Detail, useStudio } from '../../state/studio.ts';
+import type { Detail } from '../../state/state.ts';
+import { useStudio } from '../../state/studio.ts';
 import { Fetched, part } from '../Fetched.tsx';
 
 const reckonings = part(() => import('./Reckonings.tsx').then((m) => m.Reckonings));

@@ -1,5 +1,5 @@
 import type { Draft } from '../../design/derive.ts';
-import type { Detail } from '../../state/studio.ts';
+import type { Detail } from '../../state/state.ts';
 import { Arithmetic } from './Arithmetic.tsx';
 import { CrownGirth, InsideGirth, TipSize } from './Girths.tsx';
 import { SeamTable } from './SeamTable.tsx';

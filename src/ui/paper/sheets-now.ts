@@ -1,6 +1,7 @@
 import type { SheetSet } from '../../print/sheet.ts';
 import { derived } from '../../state/derived.ts';
-import { type Studio, useStudio } from '../../state/studio.ts';
+import type { Studio } from '../../state/state.ts';
+import { useStudio } from '../../state/studio.ts';
 
 /** The sheets of what lies on the table, and whether they are still being laid out again. */
 export interface SheetsNow {

@@ -1,0 +1,130 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { defaultSpec } from '../../src/design/default-spec.ts';
+import { keepIn, openStudio } from './shelf.ts';
+
+let kept: Map<string, string>;
+
+beforeEach(() => {
+  vi.useFakeTimers();
+  kept = new Map();
+  keepIn(kept);
+});
+afterEach(() => {
+  vi.useRealTimers();
+  vi.unstubAllGlobals();
+});
+
+/** Long enough for anything that waits for a rest, ms. */
+const rest = () => vi.advanceTimersByTime(1000);
+
+const reload = () => {
+  rest();
+  return openStudio();
+};
+
+describe('a first visit', () => {
+  it('finds the Cornet head of 21 1/2 in with a finished cap, in centimetres', async () => {
+    const { now } = await openStudio();
+    expect(now().wish).toEqual(defaultSpec);
+    expect(now().good).toEqual(defaultSpec);
+    expect(now().wish.head).toMatchObject({ name: 'Cornet', readings: [546.1] });
+    expect(now().wish.unit).toBe('cm');
+    expect(now().notice).toBeNull();
+  });
+});
+
+describe('a reload', () => {
+  it('finds everything as it was left, texts as typed included', async () => {
+    const before = await openStudio();
+    before.type('head.girth', '22,8 in', 579.12);
+    before.type('cap.ease', 'abou', undefined);
+    before.put('cap.strap', false);
+    before.putUnit('in');
+    before.goTo('paper');
+    before.putTheme('dark');
+    const after = await reload();
+    expect(after.now().wish).toEqual(before.now().wish);
+    expect(after.now().typed).toEqual(before.now().typed);
+    expect(after.now()).toMatchObject({ stage: 'paper', theme: 'dark', notice: null });
+  });
+
+  it('finds a wish that cannot be sewn, and under it the last cap that can', async () => {
+    const before = await openStudio();
+    before.put('cap.sideBandHeight', 30);
+    before.put('cap.crownFullness', 300);
+    const after = await reload();
+    expect(after.now().wish.cap.values.crownFullness).toBe(300);
+    expect(after.now().good).toEqual(before.now().good);
+    expect(after.now().good).not.toEqual(after.now().wish);
+  });
+
+  it('has nothing to take back: what was there is where one begins', async () => {
+    const before = await openStudio();
+    before.put('cap.ease', 20);
+    const after = await reload();
+    expect(after.past.getState().pastStates).toHaveLength(0);
+    after.undo();
+    expect(after.now().wish.cap.values.ease).toBe(20);
+  });
+});
+
+describe('keeping', () => {
+  it('waits for a rest, so that a drag is one writing', async () => {
+    const studio = await openStudio();
+    const write = vi.spyOn(localStorage, 'setItem');
+    for (let ease = 1; ease <= 30; ease++) {
+      studio.change('cap.ease', ease);
+      vi.advanceTimersByTime(16);
+    }
+    expect(write).not.toHaveBeenCalled();
+    studio.settle();
+    rest();
+    expect(write).toHaveBeenCalledTimes(1);
+  });
+
+  it.each([
+    ['no JSON', '{"state":{"wish":{"ve'],
+    ['an empty text', ''],
+    ['another program’s data', '[1,2,3]'],
+    ['nothing in it', '{"state":null,"version":1}'],
+    ['a spec of the wrong kind', '{"state":{"wish":{"version":1,"spec":7}},"version":1}'],
+  ])('that was damaged (%s) gives the demo cap and a calm word', async (_, text) => {
+    kept.set('capwright', text);
+    const { now } = await openStudio();
+    expect(now().wish).toEqual(defaultSpec);
+    expect(now().good).toEqual(defaultSpec);
+    expect(now().notice).toMatch(/could not be read/);
+  });
+
+  it('with one damaged choice loses that choice alone, and says so', async () => {
+    const before = await openStudio();
+    before.put('head.name', 'Euphonium');
+    rest();
+    kept.set('capwright', kept.get('capwright')!.replaceAll('"ease":12.7', '"ease":"wide"'));
+    const { now } = await openStudio();
+    expect(now().wish.head.name).toBe('Euphonium');
+    expect(now().wish.cap.values.ease).toBe(defaultSpec.cap.values.ease);
+    expect(now().notice).toMatch(/look them over/);
+  });
+
+  it('by a browser that refuses is said once, and work goes on', async () => {
+    vi.stubGlobal('localStorage', {
+      getItem: () => {
+        throw new Error('refused');
+      },
+      setItem: () => {
+        throw new Error('refused');
+      },
+    });
+    const studio = await openStudio();
+    expect(studio.now().notice).toBeNull();
+    studio.put('cap.ease', 20);
+    rest();
+    expect(studio.now().notice).toMatch(/keeps nothing/);
+    studio.dismissNotice();
+    studio.put('cap.ease', 22);
+    rest();
+    expect(studio.now().notice).toBeNull();
+    expect(studio.now().wish.cap.values.ease).toBe(22);
+  });
+});

@@ -1,0 +1,18 @@
+import { vi } from 'vitest';
+
+/** A browser's keeping, as much of it as is used. */
+export const keepIn = (kept: Map<string, string>): void => {
+  vi.stubGlobal('localStorage', {
+    getItem: (name: string) => kept.get(name) ?? null,
+    setItem: (name: string, text: string) => kept.set(name, text),
+    removeItem: (name: string) => kept.delete(name),
+  });
+};
+
+/** The studio as after opening the page: whatever was kept is there, nothing else is. */
+export const openStudio = async () => {
+  vi.resetModules();
+  const { useStudio, past } = await import('../../src/state/studio.ts');
+  const actions = await import('../../src/state/actions.ts');
+  return { ...actions, past, now: useStudio.getState };
+};

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { flatTopParameters } from '../../src/caps/flat-top/parameters.ts';
+import { notationOf, squareNotation } from '../../src/ui/controls/notation.ts';
+import { inches } from '../../src/units.ts';
+
+describe('what the test square measured', () => {
+  it('is read off a ruler in millimetres, or in inches against the 4 in square', () => {
+    expect(squareNotation.read('98.5', 'cm')).toEqual({ ok: true, value: 98.5 });
+    expect(squareNotation.read('9,85 cm', 'cm')).toEqual({ ok: true, value: 98.5 });
+    const read = squareNotation.read('3 15/16', 'in');
+    expect(read.ok && Number(read.value)).toBeCloseTo((3.9375 / 4) * 100, 9);
+  });
+  it('is written as it is read', () => {
+    expect(squareNotation.write(100, 'cm')).toBe('100 mm');
+    expect(squareNotation.write(98.5, 'cm')).toBe('98.5 mm');
+    expect(squareNotation.write(100, 'in')).toBe('4 in');
+  });
+});
+
+describe('a field of the cap', () => {
+  it('reads back what it writes, to what the writing shows', () => {
+    for (const parameter of Object.values(flatTopParameters)) {
+      if (!['length', 'angle', 'ratio'].includes(parameter.kind)) continue;
+      const value = Number(parameter.default);
+      for (const unit of ['cm', 'in'] as const) {
+        const notation = notationOf(parameter);
+        const read = notation.read(notation.write(value, unit), unit);
+        const shown = parameter.kind === 'length' ? (unit === 'cm' ? 0.5 : inches(1 / 32)) : 0.001;
+        expect(read.ok && Math.abs(Number(read.value) - value), parameter.label).toBeLessThanOrEqual(
+          shown + 1e-9,
+        );
+      }
+    }
+  });
+});
