@@ -5,24 +5,14 @@ import { cutLine } from '../pattern/cut-line.ts';
 import { FOLD_EDGE, halved } from '../pattern/fold.ts';
 import type { Allowances, Pattern } from '../pattern/pattern.ts';
 import type { Piece } from '../pattern/piece.ts';
-import type { Unit } from '../units.ts';
 import type { LineMark, Mark, PieceDrawing } from './drawing.ts';
+import type { DrawingOptions } from './drawing-options.ts';
 import { labelMarks } from './label.ts';
-import type { LabelFacts } from './label-words.ts';
 import { foldMarks } from './marks/fold-line.ts';
 import { grainMarks } from './marks/grain.ts';
 import { dimensionsOf, notchesOf, pieceMarks } from './marks-of.ts';
 import { segmentsOf } from './segment.ts';
 import { isStrip } from './strip.ts';
-
-export interface DrawingOptions {
-  readonly unit: Unit;
-  /** Foldable pieces as halves on the fold. */
-  readonly halves: boolean;
-  readonly dimensions: boolean;
-  /** What every piece says besides its name and cut; null on the table, where those two are enough. */
-  readonly label: LabelFacts | null;
-}
 
 /** Every piece of a pattern, drawn, in the pattern's order. */
 export const drawPattern = (pattern: Pattern, options: DrawingOptions): PieceDrawing[] =>
