@@ -19,7 +19,7 @@ interface Span {
 }
 
 /** Curves that run almost alike are halved down to this length (mm) before they are asked for a touch. */
-const SHORT = 0.02;
+const SHORT = 0.2;
 /** So straight (radians to either side of its chord) that Newton's method from where the chords cross is safe. */
 const STRAIGHT = 0.1;
 /** No two cubics cross oftener than 9 times; more is a stretch they share. */
@@ -154,7 +154,7 @@ const touch = (a: Cubic, b: Cubic, start: Meeting): Meeting | undefined => {
     if (!(Math.abs(dt) + Math.abs(du) > 1e-12)) break;
   }
   // Has it run off to another place? Then this one is no touch.
-  if (!(distance(curveAt(a, t), curveAt(a, start.t)) <= 10 * SHORT)) return undefined;
+  if (!(distance(curveAt(a, t), curveAt(a, start.t)) <= 2 * SHORT)) return undefined;
   return inside(a, b, { t, u });
 };
 
