@@ -35,7 +35,6 @@ export const App = () => {
           key={stage}
           id="ticket"
           role="tabpanel"
-          tabIndex={0}
           // Only a stage to be read needs a stop of its own, from which the keys can scroll it.
           tabIndex={stage === 'sewing' ? 0 : undefined}
           aria-labelledby={`stage-${stage}`}

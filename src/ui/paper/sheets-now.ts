@@ -41,7 +41,7 @@ export const keepSheets = (): (() => void) => {
     const letGo = !held && before.moving !== null;
     if (changes(state, before) || (now.stale && letGo)) soon(held ? PAUSE : REST);
   });
-  soon(0);
+  soon(REST);
   return () => {
     clearTimeout(timer);
     stop();
