@@ -20,14 +20,28 @@ const RIM = 5;
 
 const colour = (tone: Tone, chalks: Chalks): string => chalks[tone];
 
-/** Every line of a drawing as Paper's items, unstyled, with the mark that each came from. */
-export const lineItems = (drawing: PieceDrawing): [paper.Path, LineMark][] =>
-  drawing.marks.flatMap((mark) =>
-    mark.kind === 'line' ? [[paperPath(mark.path), mark] as [paper.Path, LineMark]] : [],
-  );
+/**
+ * The lines of a drawing as Paper's items, unstyled, with the mark that sets their look. Lines of one look are one item:
+ * a cap has some two hundred lines, and each item costs a stroke of its own while a slider moves.
+ */
+export const lineItems = (drawing: PieceDrawing): [paper.PathItem, LineMark][] => {
+  const alike = new Map<string, LineMark[]>();
+  for (const mark of drawing.marks) {
+    if (mark.kind !== 'line') continue;
+    const look = `${mark.role} ${mark.tone ?? ''} ${mark.filled ?? false}`;
+    const marks = alike.get(look);
+    if (marks) marks.push(mark);
+    else alike.set(look, [mark]);
+  }
+  return [...alike.values()].map((marks) => {
+    const paths = marks.map(({ path }) => paperPath(path));
+    const item = paths.length === 1 ? paths[0]! : new paper.CompoundPath({ children: paths, insert: false });
+    return [item, marks[0]!];
+  });
+};
 
 /** Gives a line the weight, dash and colour of its role: no thinner on the screen than can be seen. */
-export const inkLine = (item: paper.Path, mark: LineMark, { chalks, scale }: Look): void => {
+export const inkLine = (item: paper.PathItem, mark: LineMark, { chalks, scale }: Look): void => {
   const { weight, dash, tone } = lineStyles[mark.role];
   const pen = penScale(scale) / scale;
   const ink = colour(mark.tone ?? tone, chalks);

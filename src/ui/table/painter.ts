@@ -26,7 +26,7 @@ export interface Painter {
 interface Laid {
   readonly group: paper.Group;
   readonly sheet: paper.Path;
-  readonly lines: readonly [paper.Path, LineMark][];
+  readonly lines: readonly [paper.PathItem, LineMark][];
   readonly texts: paper.Group;
   readonly dimensions: paper.Group;
   readonly figures: paper.Group;
