@@ -10,7 +10,7 @@ const sizes = [
 for (const { on, width, height } of sizes) {
   for (const colorScheme of ['light', 'dark'] as const) {
     test.describe(`on ${on}, in ${colorScheme}`, () => {
-      test.use({ viewport: { width, height }, colorScheme, reducedMotion: 'reduce' } as never);
+      test.use({ viewport: { width, height }, colorScheme, reducedMotion: 'reduce' });
 
       test('no stage has a barrier that axe can find', async ({ studio: page }) => {
         test.slow();
