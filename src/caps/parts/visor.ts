@@ -112,6 +112,6 @@ const common = (shape: VisorShape) => {
     grain: [point(-x, heel.y - depth * 0.2), point(-x, heel.y - depth * 0.8)],
     centreLines: [[line(heel, front)]],
     marks: [],
-    labelAt: point(x * 0.42, heel.y - depth * 0.5),
+    labelAt: point(0, heel.y - depth * 0.5),
   } as const satisfies Partial<Piece>;
 };
