@@ -1,13 +1,14 @@
 import { boundsOf } from '../geometry/bounds.ts';
 import { boxUnion } from '../geometry/box.ts';
-import type { Path } from '../geometry/path.ts';
+import type { Line, Path } from '../geometry/path.ts';
 import { cutLine } from '../pattern/cut-line.ts';
 import { FOLD_EDGE, halved } from '../pattern/fold.ts';
 import type { Allowances, Pattern } from '../pattern/pattern.ts';
 import type { Piece } from '../pattern/piece.ts';
 import type { LineMark, Mark, PieceDrawing } from './drawing.ts';
 import type { DrawingOptions } from './drawing-options.ts';
-import { labelMarks } from './label.ts';
+import { type LabelSite, meantLabel, type PlacedLabel, squeezedLabel } from './label.ts';
+import { labelWords } from './label-words.ts';
 import { foldMarks } from './marks/fold-line.ts';
 import { grainMarks } from './marks/grain.ts';
 import { dimensionsOf, notchesOf, pieceMarks } from './marks-of.ts';
@@ -18,51 +19,72 @@ import { isStrip } from './strip.ts';
 export const drawPattern = (pattern: Pattern, options: DrawingOptions): PieceDrawing[] =>
   pattern.pieces.map((piece) => drawPiece(piece, pattern.allowances, options));
 
-/** A piece as lines and texts by role, mm: the one place that decides what is drawn, for every output. */
-export const drawPiece = (whole: Piece, allowances: Allowances, options: DrawingOptions): PieceDrawing => {
-  // The piece and its cut line, halved if wished.
-  const wholeCut = cutLine(whole, allowances);
-  const half = options.halves && whole.foldable ? halved(whole, wholeCut) : null;
-  const { piece, cut } = half ?? { piece: whole, cut: wholeCut };
-  const silhouette: Path = half ? [...cut.flat(), half.fold] : cut.flat();
+/**
+ * A piece as lines and texts by role, mm: the one place that decides what is drawn, for every output. A half that is too
+ * small for its label is drawn whole, which saves no paper worth having; a whole piece that is too small for label and
+ * grainline as they were meant has its grainline moved aside.
+ */
+export const drawPiece = (piece: Piece, allowances: Allowances, options: DrawingOptions): PieceDrawing => {
+  const cut = cutLine(piece, allowances);
+  const whole: Body = { piece, cut, fold: null };
+  const half: Body | null = options.halves && piece.foldable ? halved(piece, cut) : null;
+  const drawn =
+    (half && drawBody(half, allowances, options, meantLabel)) ??
+    drawBody(whole, allowances, options, meantLabel) ??
+    drawBody(whole, allowances, options, squeezedLabel)!;
+  return { ...drawn, strip: isStrip(piece) };
+};
+
+/** A whole piece, or the half of one with its fold. */
+interface Body {
+  readonly piece: Piece;
+  readonly cut: readonly Path[];
+  readonly fold: Line | null;
+}
+
+const drawBody = (
+  { piece, cut, fold }: Body,
+  allowances: Allowances,
+  options: DrawingOptions,
+  placeLabel: (site: LabelSite) => PlacedLabel | null,
+): PieceDrawing | null => {
+  const onFold = fold !== null;
+  const silhouette: Path = fold ? [...cut.flat(), fold] : cut.flat();
   // Its lines.
-  const walls = segmentsOf(piece.outline.flatMap((e) => e.path));
-  const fold = half ? foldMarks(half.fold) : [];
-  const grain = grainMarks(piece.grain);
+  const folds = fold ? foldMarks(fold) : [];
   const marks = pieceMarks(piece);
   const centres = piece.centreLines.map(
     (path): LineMark => ({ ...line('centre', path), ...centreTone(piece) }),
   );
-  const dimensions = options.dimensions ? dimensionsOf(piece, half !== null, options.unit) : [];
-  // Its label, where it lies on none of them if that can be.
-  const label = labelMarks({
-    piece,
-    allowances,
-    options,
-    onFold: half !== null,
-    walls,
+  const dimensions = options.dimensions ? dimensionsOf(piece, onFold, options.unit) : [];
+  // Its label and grainline, where they lie on nothing if that can be.
+  const placed = placeLabel({
+    ...labelWords(piece, allowances, options.label, onFold, options.unit),
+    wanted: piece.labelAt,
+    grain: piece.grain,
+    walls: segmentsOf(piece.outline.flatMap((e) => e.path)),
     silhouette: segmentsOf(silhouette),
-    clear: [...grain, ...fold, ...marks],
+    clear: [...folds, ...marks],
     rather: [...centres, ...dimensions],
   });
+  if (!placed) return null;
   const lines = [
     ...outlineMarks(piece, cut),
-    ...notchesOf(piece, allowances, half !== null),
+    ...notchesOf(piece, allowances, onFold),
     ...centres,
-    ...fold,
-    ...grain,
-    ...marks,
+    ...folds,
+    ...grainMarks(placed.grain),
+    ...marks.filter((mark) => mark.kind === 'line' || !placed.nameless),
     ...dimensions,
   ];
   return {
     id: piece.id,
     name: piece.name,
-    marks: [...lines, ...label],
+    marks: [...lines, ...placed.label],
     silhouette,
     bounds: boxUnion([silhouette, ...linePaths(marks)].map(boundsOf)),
     cuts: piece.cuts,
-    onFold: half !== null,
-    strip: isStrip(whole),
+    onFold,
   };
 };
 

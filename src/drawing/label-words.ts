@@ -2,6 +2,7 @@ import { FOLD_EDGE } from '../pattern/fold.ts';
 import type { Allowances } from '../pattern/pattern.ts';
 import type { Piece, SeamKind } from '../pattern/piece.ts';
 import { formatLength, type Unit } from '../units.ts';
+import { say } from '../words.ts';
 import { cutWords } from './cut-words.ts';
 
 /** What every piece of one pattern says besides what it is. `finishedGirth` in mm, `date` as 2026-11-25. */
@@ -16,6 +17,8 @@ export interface LabelFacts {
 export interface LabelWords {
   readonly title: string;
   readonly phrases: readonly string[];
+  /** Told where there is room: the sewing order repeats them. */
+  readonly notes: readonly string[];
 }
 
 const seamNames: Readonly<Record<Exclude<SeamKind, 'none'>, string>> = {
@@ -35,7 +38,7 @@ export const labelWords = (
   unit: Unit,
 ): LabelWords => {
   const cuts = piece.cuts.map((c) => `${cutWords(c)}${onFold ? ' on the fold' : ''}`);
-  if (!facts) return { title: piece.name, phrases: cuts };
+  if (!facts) return { title: piece.name, phrases: cuts, notes: [] };
   return {
     title: piece.name,
     phrases: [
@@ -45,6 +48,7 @@ export const labelWords = (
       `Finished girth ${formatLength(facts.finishedGirth, unit)}`,
       dateWords(facts.date),
     ],
+    notes: piece.notes.map((note) => say(note, unit).replace(/\.$/, '')),
   };
 };
 

@@ -1,22 +1,18 @@
 import { boundsOf } from '../geometry/bounds.ts';
-import { add, heading, left, type Point, scale } from '../geometry/point.ts';
-import type { Allowances } from '../pattern/pattern.ts';
-import type { Piece } from '../pattern/piece.ts';
-import { say } from '../words.ts';
+import { add, direction, distance, heading, left, type Point, scale, subtract } from '../geometry/point.ts';
 import type { Mark, TextMark } from './drawing.ts';
-import type { DrawingOptions } from './drawing-options.ts';
-import { labelWords } from './label-words.ts';
+import type { LabelWords } from './label-words.ts';
+import { grainMarks } from './marks/grain.ts';
 import { SMALLEST_TEXT } from './roles.ts';
-import { roomOf } from './room.ts';
+import { findRoom, roomOf } from './room.ts';
 import { type Segment, segment, segmentsOf } from './segment.ts';
 import { setLabel } from './set-label.ts';
 import { blockSize } from './text-block.ts';
 
-interface LabelSite {
-  readonly piece: Piece;
-  readonly allowances: Allowances;
-  readonly options: DrawingOptions;
-  readonly onFold: boolean;
+/** A label to be placed, and what there is around it. */
+export interface LabelSite extends LabelWords {
+  readonly wanted: Point;
+  readonly grain: readonly [Point, Point];
   /** The stitch line, and the cut line outside it. */
   readonly walls: readonly Segment[];
   readonly silhouette: readonly Segment[];
@@ -25,29 +21,75 @@ interface LabelSite {
   readonly rather: readonly Mark[];
 }
 
+export interface PlacedLabel {
+  readonly label: readonly TextMark[];
+  readonly grain: readonly [Point, Point];
+  /** The names of marks had to make room. */
+  readonly nameless: boolean;
+}
+
 /**
- * The label of a piece: first with its notes, clear of everything or over centre lines and dimensions; then without the
- * notes, which the sewing order repeats; at last out into the seam allowance.
+ * The label beside the grainline as it was meant: first with the notes, clear of everything or over centre lines and
+ * dimensions; then without the notes; then out into the seam allowance. Null where it fits nowhere.
  */
-export const labelMarks = (site: LabelSite): TextMark[] => {
-  const { piece, options } = site;
-  const clear = obstaclesOf(site.clear);
+export const meantLabel = (site: LabelSite): PlacedLabel | null => {
+  const { notes, grain, wanted } = site;
+  const clear = obstaclesOf([...site.clear, ...grainMarks(grain)]);
   const inside = [roomOf(site.walls, [...clear, ...obstaclesOf(site.rather)]), roomOf(site.walls, clear)];
-  const words = labelWords(piece, site.allowances, options.label, site.onFold, options.unit);
-  const notes = options.label ? piece.notes.map((note) => say(note, options.unit).replace(/\.$/, '')) : [];
-  const noted = { ...words, phrases: [...words.phrases, ...notes] };
-  return (
-    (notes.length > 0 && setLabel(noted, inside, piece.labelAt)) ||
-    setLabel(words, inside, piece.labelAt) ||
-    setLabel(words, [roomOf(site.silhouette, clear)], piece.labelAt, true) ||
-    smallestLabel(words.title, piece.labelAt)
-  );
+  const noted = { ...site, phrases: [...site.phrases, ...notes] };
+  const label =
+    (notes.length > 0 && setLabel(noted, inside, wanted)) ||
+    setLabel(site, inside, wanted) ||
+    setLabel(site, [roomOf(site.silhouette, clear)], wanted, true);
+  return label && { label, grain, nameless: false };
 };
 
-/** Where not even one line has room: the name alone, so that the piece can be told. */
-const smallestLabel = (title: string, at: Point): TextMark[] => [
-  { kind: 'text', role: 'label', lines: [title], size: SMALLEST_TEXT, at, align: 'middle', angle: 0 },
-];
+/** Lengths that a grainline is shortened to, mm, and the width that it needs. */
+const GRAINS = [40, 30, 20, 12];
+const GRAIN_WIDTH = 5;
+
+/**
+ * The label first, wherever in the piece it fits, and the grainline, shortened if need be, in the room that is left; in
+ * the smallest pieces at the cost of the names of marks. Where even that fails the piece's name stands alone.
+ */
+export const squeezedLabel = (site: LabelSite): PlacedLabel => {
+  for (const nameless of [false, true]) {
+    const clear = obstaclesOf(site.clear.filter((mark) => mark.kind === 'line' || !nameless));
+    const rooms = [roomOf(site.walls, clear), roomOf(site.silhouette, clear)];
+    const label = setLabel(site, rooms, site.wanted, true);
+    const grain = label && movedGrain(site, [...clear, ...obstaclesOf(label)]);
+    if (label && grain) return { label, grain, nameless };
+  }
+  return { label: [nameAlone(site)], grain: site.grain, nameless: true };
+};
+
+/** The grainline, level or upright as it was, where it lies on nothing. */
+const movedGrain = (
+  { grain: [from, to], silhouette }: LabelSite,
+  obstacles: readonly Segment[],
+): readonly [Point, Point] | null => {
+  const angle = direction(subtract(to, from));
+  const upright = Math.abs(Math.sin(angle)) > Math.SQRT1_2;
+  const room = roomOf(silhouette, obstacles);
+  const middle = scale(add(from, to), 0.5);
+  for (const length of GRAINS.filter((l) => l <= distance(from, to) || l === GRAINS.at(-1))) {
+    const block = upright ? { width: GRAIN_WIDTH, height: length } : { width: length, height: GRAIN_WIDTH };
+    const at = findRoom(room, block, middle);
+    const half = scale(heading(angle), length / 2);
+    if (at) return [subtract(at, half), add(at, half)];
+  }
+  return null;
+};
+
+const nameAlone = ({ title, wanted }: LabelSite): TextMark => ({
+  kind: 'text',
+  role: 'label',
+  lines: [title],
+  size: SMALLEST_TEXT,
+  at: wanted,
+  align: 'middle',
+  angle: 0,
+});
 
 const obstaclesOf = (marks: readonly Mark[]): Segment[] =>
   marks.flatMap((mark) => (mark.kind === 'line' ? lineObstacle(mark.path) : textObstacle(mark)));

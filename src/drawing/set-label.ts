@@ -5,15 +5,16 @@ import type { LabelWords } from './label-words.ts';
 import { findRoom, quarterTurned, type Room } from './room.ts';
 import { blockSize } from './text-block.ts';
 
-/** Kept free around a label, mm. */
+/** Kept free around a label, and around one that is squeezed in, mm. */
 const CLEAR = 1.3;
+const BARELY_CLEAR = 0.7;
 const QUARTER = Math.PI / 2;
 
 /**
  * Sets a label inside a piece, as near as may be to where it is wanted: large and in short lines where there is room,
  * else smaller, in fewer and longer lines, or turned a quarter; never under 8 point. For each way of setting it the rooms
  * are tried in turn: the roomiest wish first, what must at least be kept clear of last. `tight` tries one run of long
- * lines before a title with lines below it. Null where nothing fits.
+ * lines before a title with lines below it, and stands nearer to its neighbours. Null where nothing fits.
  */
 export const setLabel = (
   words: LabelWords,
@@ -25,7 +26,7 @@ export const setLabel = (
   const turnedRooms = rooms.map(quarterTurned);
   for (const way of ways) {
     for (const [i, room] of rooms.entries()) {
-      const found = firstThatFits(way(words), room, turnedRooms[i]!, wanted);
+      const found = firstThatFits(way(words), [room, turnedRooms[i]!], wanted, tight ? BARELY_CLEAR : CLEAR);
       if (found) return found;
     }
   }
@@ -34,13 +35,13 @@ export const setLabel = (
 
 const firstThatFits = (
   settings: Iterable<Setting>,
-  room: Room,
-  turned: Room,
+  [room, turned]: readonly [Room, Room],
   wanted: Point,
+  clear: number,
 ): TextMark[] | null => {
   for (const setting of settings) {
     const { width, height } = settingSize(setting);
-    const block = { width: width + 2 * CLEAR, height: height + 2 * CLEAR };
+    const block = { width: width + 2 * clear, height: height + 2 * clear };
     const upright = findRoom(room, block, wanted);
     if (upright) return placed(setting, upright, 0);
     const aside = findRoom(turned, block, rotate(wanted, -QUARTER));

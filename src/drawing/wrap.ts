@@ -53,7 +53,8 @@ const run = (phrases: readonly Measured[], width: number): string[] => {
 export const wrappedInto = (phrases: readonly string[], count: number, least: number): string[] => {
   const all = phrases.map(measured);
   const total = all.reduce((sum, p) => sum + p.width, JOINT * Math.max(0, all.length - 1));
-  let [low, high] = [Math.min(Math.max(least, total / count / 1.05), total), total];
+  // A thousandth over, lest the last letter of one line be lost to rounding.
+  let [low, high] = [Math.min(Math.max(least, total / count / 1.05), total), total * 1.001];
   const narrowest = run(all, low);
   if (narrowest.length <= count) return narrowest;
   // A handful of halvings finds the width to a letter or so, which is all the eye asks for.

@@ -1,29 +1,17 @@
-import { arcBetween, curvatureAt, directionAt } from '../../geometry/curve.ts';
-import { type Curve, cubic, line, type Path, radius } from '../../geometry/path.ts';
-import { add, left, type Point, scale, subtract, unit } from '../../geometry/point.ts';
+import { parallel } from '../../geometry/parallel.ts';
+import type { Path } from '../../geometry/path.ts';
+import { type Point, unit } from '../../geometry/point.ts';
+import { SAME_POINT } from '../../geometry/tolerance.ts';
 
-/**
- * A line drawn beside a smooth path, mm to its left: for the eye, not for cutting. Exact for lines and arcs; a cubic
- * keeps the ends and end curvatures of its parallel. An arc that would shrink to nothing is left where it is.
- */
-export const beside = (path: Path, by: number): Path => path.map((curve) => besideCurve(curve, by));
-
-const besideCurve = (curve: Curve, by: number): Curve => {
-  const from = add(curve.from, scale(left(directionAt(curve, 0)), by));
-  const to = add(curve.to, scale(left(directionAt(curve, 1)), by));
-  if (curve.kind === 'line') return line(from, to);
-  if (curve.kind === 'arc') {
-    const inward = by * Math.sign(curve.sweep);
-    return radius(curve) > inward ? arcBetween(curve.centre, from, to, curve.sweep) : curve;
-  }
-  const handle = (end: Point, control: Point, t: number): Point =>
-    scale(subtract(control, end), Math.max(0, 1 - curvatureAt(curve, t) * by) || 0);
-  return cubic(from, add(from, handle(curve.from, curve.c1, 0)), add(to, handle(curve.to, curve.c2, 1)), to);
+/** A line drawn beside a smooth path, mm to its left; the path itself where the parallel would vanish. */
+export const beside = (path: Path, by: number): Path => {
+  const shown = path.flatMap((curve) => parallel(curve, -by).flatMap((p) => (p.past ? [] : [p.curve])));
+  return shown.length > 0 ? shown : path;
 };
 
 /** The way text runs along a direction so that it is never upside down, radians in (−90°, 90°]. */
 export const readingAngle = (along: Point): number => {
   const { x, y } = unit(along);
-  const upsideDown = x < -1e-9 || (Math.abs(x) <= 1e-9 && y < 0);
+  const upsideDown = Math.abs(x) <= SAME_POINT ? y < 0 : x < 0;
   return upsideDown ? Math.atan2(-y, -x) : Math.atan2(y, x);
 };

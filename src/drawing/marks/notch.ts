@@ -1,5 +1,5 @@
 import { pathLength, pointAt, tangentAt } from '../../geometry/measure.ts';
-import { line, type Path, polygon } from '../../geometry/path.ts';
+import { isClosed, line, type Path, polygon } from '../../geometry/path.ts';
 import { add, between, left, type Point, scale } from '../../geometry/point.ts';
 import type { LineMark } from '../drawing.ts';
 
@@ -24,10 +24,11 @@ interface Foot {
   readonly along: Point;
 }
 
-/** A place a little beside a notch: along the edge, or straight on where the edge has ended. */
+/** A place a little beside a notch: along the edge, round again on a closed one, straight on where an open one has ended. */
 const footOf = (edge: Path, at: number, shift: number): Foot => {
-  const mm = at + shift;
-  const reached = Math.min(Math.max(mm, 0), pathLength(edge));
+  const length = pathLength(edge);
+  const mm = isClosed(edge) ? (at + shift + length) % length : at + shift;
+  const reached = Math.min(Math.max(mm, 0), length);
   const along = tangentAt(edge, reached);
   return { at: add(pointAt(edge, reached), scale(along, mm - reached)), along };
 };

@@ -7,7 +7,7 @@ import { textWidth } from '../text-width.ts';
 import { beside, readingAngle } from './beside.ts';
 
 /** Each bar stands this far to both sides of the stitch line, and the line between them this far inside it, mm. */
-const BAR = 3.5;
+const BAR = 2.5;
 const INSIDE = 1.6;
 /** Between a name and the bar beside it, mm. */
 const SIDE = 1.5;
