@@ -1,6 +1,8 @@
 import { arc, line, type Path } from './path.ts';
 import { point } from './point.ts';
-import { SAME_POINT } from './tolerance.ts';
+
+/** Radians below which a sector's arcs are drawn straight: their centre would be too far off for a computer's numbers. */
+const STRAIGHT = 1e-5;
 
 export interface RingSector {
   readonly bottom: Path;
@@ -15,7 +17,7 @@ export interface RingSector {
 
 /**
  * The flat strip of a right cone between two lengths of edge (mm) at a slant height (mm), upright about x = 0 with the
- * middle of its bottom edge on the origin. Edges run counter-clockwise. Equal lengths give a rectangle.
+ * middle of its bottom edge on the origin. Edges run counter-clockwise. Equal lengths give a rectangle, nearly equal ones straight edges.
  * Small and large radius s·C1/(C2 − C1) and s more, angle (C2 − C1)/s: the handbooks' flaring work
  * (Kittredge, The New Metal Worker Pattern Book; Longfield, Sheet Metal Drafting, 1921, ch. V).
  */
@@ -24,10 +26,10 @@ export const ringSector = (bottomLength: number, topLength: number, height: numb
     throw new RangeError(`a ring sector needs lengths above 0, got ${bottomLength}, ${topLength}, ${height}`);
   }
   const difference = topLength - bottomLength;
-  // Are both lengths equal? Then the cone is a cylinder.
-  if (Math.abs(difference) <= SAME_POINT) {
-    const [x, y] = [bottomLength / 2, height];
-    const corners = [point(-x, 0), point(x, 0), point(x, y), point(-x, y)] as const;
+  // Are both lengths as good as equal? Then the bow is under a thousandth of a millimetre and the edges are straight.
+  if (Math.abs(difference) <= STRAIGHT * height) {
+    const [low, high] = [bottomLength / 2, topLength / 2];
+    const corners = [point(-low, 0), point(low, 0), point(high, height), point(-high, height)] as const;
     return {
       bottom: [line(corners[0], corners[1])],
       right: [line(corners[1], corners[2])],
