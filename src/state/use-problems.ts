@@ -6,6 +6,14 @@ import { useStudio } from './studio.ts';
 
 const none: readonly Problem[] = [];
 
+/** The field of what stands first in the way of the wish, or null. */
+export const useFirstInTheWay = (): FieldId | null =>
+  useStudio((s) => (derived(s.wish).problems[0]?.field ?? null) as FieldId | null);
+
+/** Whether anything stands in the way among some fields. */
+export const useInTheWay = (fields: readonly FieldId[]): boolean =>
+  useStudio((s) => derived(s.wish).problems.some(({ field }) => fields.some((one) => one === field)));
+
 /** What stands in the way of the wish, for one field. */
 export const useProblems = (field: FieldId): readonly Problem[] =>
   useStudio(

@@ -2,11 +2,12 @@ import type { ReactNode } from 'react';
 import { derived } from '../state/derived.ts';
 import type { Detail } from '../state/state.ts';
 import { useStudio } from '../state/studio.ts';
+import { useFirstInTheWay } from '../state/use-problems.ts';
 import { mm, type Words, words } from '../words.ts';
 import { openDetail } from './details/DetailPanel.tsx';
 import { useSheets } from './paper/use-sheets.ts';
 import { Said } from './Said.tsx';
-import { walkTo } from './stages/forms.ts';
+import { walkTo, walkToField } from './stages/forms.ts';
 
 /** The numbers that matter, always in sight. Each opens how it comes about. */
 export const Tally = () => {
@@ -17,7 +18,7 @@ export const Tally = () => {
   const meeting = seams.filter((seam) => seam.meets).length;
   return (
     <section className="tally" aria-label="The tally">
-      {stopped && <p className="remark">The table shows the last cap that can be sewn.</p>}
+      {stopped && <Stopped />}
       <Item detail="inside" name="Inside" figure={words`${mm(finishedGirth)}`} />
       <Item detail="crown" name="Crown" figure={words`${mm(crownGirth)}`} />
       <Item detail="tip" name="Tip" figure={tipWords(tip)} />
@@ -25,6 +26,21 @@ export const Tally = () => {
       <Sheets />
       <Item detail="piece" name="Show the arithmetic" />
     </section>
+  );
+};
+
+/** Says that the table holds back, and leads to what stands in the way. */
+const Stopped = () => {
+  const field = useFirstInTheWay();
+  return (
+    <p className="remark">
+      The table shows the last cap that can be sewn.{' '}
+      {field !== null && (
+        <button type="button" onClick={() => void walkToField(field)}>
+          What is in the way?
+        </button>
+      )}
+    </p>
   );
 };
 

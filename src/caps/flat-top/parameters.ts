@@ -95,6 +95,7 @@ export const flatTopParameters = {
     inchStep: 1 / 8,
     default: 190,
     usual: [150, 210],
+    when: { key: 'visorSource', is: 'drafted' },
   },
   visorDepth: {
     kind: 'length',

@@ -14,7 +14,7 @@ export const Choice = ({ field, parameter }: { readonly field: FieldId; readonly
   const help = useId();
   const value = useStudio((s) => readField(s.wish, field));
   return (
-    <fieldset className="control choice" aria-describedby={help}>
+    <fieldset className="control choice" data-field={field} aria-describedby={help}>
       <legend>{parameter.label}</legend>
       <div className="options">
         {parameter.options.map((option) => (

@@ -32,7 +32,7 @@ export const Measure = ({ field, label, notation, help, empty = 'keeps', wide = 
   const typed = useTyped(field, notation, empty);
   const wrong = useProblems(field).length > 0 || (props.others?.length ?? 0) > 0;
   return (
-    <div className={`control${wide ? ' wide' : ''}${props.main ? ' main' : ''}`}>
+    <div className={`control${wide ? ' wide' : ''}${props.main ? ' main' : ''}`} data-field={field}>
       <label htmlFor={id}>{label}</label>
       <TypedInput
         id={id}

@@ -16,7 +16,7 @@ export const Slider = ({ field, parameter }: { readonly field: FieldId; readonly
   const typed = useTyped(field, notation, 'keeps');
   const wrong = useProblems(field).length > 0;
   return (
-    <div className="control">
+    <div className="control" data-field={field}>
       <label htmlFor={id}>{parameter.label}</label>
       <TypedInput
         typed={typed}

@@ -2,6 +2,7 @@ import { flatTopParameters } from '../../caps/flat-top/parameters.ts';
 import type { FollowingParameter, Parameter, ParameterTable } from '../../caps/parameter.ts';
 import { type FieldId, readField } from '../../state/field.ts';
 import { useStudio } from '../../state/studio.ts';
+import { useProblems } from '../../state/use-problems.ts';
 import { Choice } from './Choice.tsx';
 import { Measure } from './Measure.tsx';
 import { lengthNotation, notationOf } from './notation.ts';
@@ -10,13 +11,19 @@ import { Switch } from './Switch.tsx';
 
 const table: ParameterTable = flatTopParameters;
 
-/** The control for one row of the parameter table, or nothing while its row does not apply. */
+/**
+ * The control for one row of the parameter table, or nothing while its row does not apply; unless it stands in the
+ * way of the wish, for then it must be there to be put right.
+ */
 export const Wished = ({ name }: { readonly name: string }) => {
   const parameter = table[name];
   const applies = useStudio(
     (s) => !parameter?.when || readField(s.wish, `cap.${parameter.when.key}`) === parameter.when.is,
   );
-  return parameter !== undefined && applies ? <Control field={`cap.${name}`} parameter={parameter} /> : null;
+  const inTheWay = useProblems(`cap.${name}`).length > 0;
+  return parameter !== undefined && (applies || inTheWay) ? (
+    <Control field={`cap.${name}`} parameter={parameter} />
+  ) : null;
 };
 
 const Control = ({ field, parameter }: { readonly field: FieldId; readonly parameter: Parameter }) => {

@@ -1,5 +1,8 @@
+import { useEffect, useRef } from 'react';
 import { flatTopParameters } from '../../caps/flat-top/parameters.ts';
 import type { ParameterGroup, ParameterTable } from '../../caps/parameter.ts';
+import type { FieldId } from '../../state/field.ts';
+import { useInTheWay } from '../../state/use-problems.ts';
 import { Wished } from '../controls/Wished.tsx';
 import { InsertFit } from './InsertFit.tsx';
 
@@ -23,13 +26,32 @@ export const CapStage = () => (
       <Wished key={name} name={name} />
     ))}
     {folds.map(([group, title, open]) => (
-      <details key={group} open={open}>
-        <summary>{title}</summary>
-        {namesIn(group).map((name) => (
-          <Wished key={name} name={name} />
-        ))}
-        {group === 'visor' && <InsertFit />}
-      </details>
+      <Fold key={group} group={group} title={title} openAtFirst={open} />
     ))}
   </>
 );
+
+interface FoldProps {
+  readonly group: ParameterGroup;
+  readonly title: string;
+  readonly openAtFirst: boolean;
+}
+
+/** A group that can be folded away. It opens by itself when something in it stands in the way. */
+const Fold = ({ group, title, openAtFirst }: FoldProps) => {
+  const fold = useRef<HTMLDetailsElement>(null);
+  const names = namesIn(group);
+  const inTheWay = useInTheWay(names.map((name): FieldId => `cap.${name}`));
+  useEffect(() => {
+    if (inTheWay && fold.current) fold.current.open = true;
+  }, [inTheWay]);
+  return (
+    <details ref={fold} open={openAtFirst}>
+      <summary>{title}</summary>
+      {names.map((name) => (
+        <Wished key={name} name={name} />
+      ))}
+      {group === 'visor' && <InsertFit />}
+    </details>
+  );
+};

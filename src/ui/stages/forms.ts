@@ -1,5 +1,6 @@
 import { goTo } from '../../state/actions.ts';
-import type { Stage } from '../../state/stage.ts';
+import type { FieldId } from '../../state/field.ts';
+import { type Stage, stages } from '../../state/stage.ts';
 import { part } from '../Fetched.tsx';
 
 /** The stages that a first visit does not open. */
@@ -22,4 +23,15 @@ export const fetchForms = (): void => {
 export const walkTo = async (stage: Stage): Promise<void> => {
   if (stage !== 'cap') await fetchForm(stage);
   goTo(stage);
+};
+
+/** Goes to where a field is asked for, and into the field. */
+export const walkToField = async (field: FieldId): Promise<void> => {
+  const stage = stages.find((one) => field.startsWith(`${one}.`));
+  if (stage) await walkTo(stage);
+  requestAnimationFrame(() => {
+    const control = document.querySelector(`[data-field="${field}"]`);
+    control?.closest('details')?.setAttribute('open', '');
+    control?.querySelector<HTMLElement>('input, select')?.focus();
+  });
 };
