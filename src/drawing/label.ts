@@ -1,5 +1,6 @@
 import { boundsOf } from '../geometry/bounds.ts';
-import { add, direction, distance, heading, left, type Point, scale, subtract } from '../geometry/point.ts';
+import { add, between, distance, heading, left, type Point, scale, subtract } from '../geometry/point.ts';
+import { SAME_POINT } from '../geometry/tolerance.ts';
 import type { Mark, TextMark } from './drawing.ts';
 import type { LabelWords } from './label-words.ts';
 import { grainMarks } from './marks/grain.ts';
@@ -29,11 +30,12 @@ export interface PlacedLabel {
 }
 
 /**
- * The label beside the grainline as it was meant: first with the notes, clear of everything or over centre lines and
+ * The label beside the grainline, which stays where it was meant unless a mark is there: first with the notes, clear of everything or over centre lines and
  * dimensions; then without the notes; then out into the seam allowance. Null where it fits nowhere.
  */
 export const meantLabel = (site: LabelSite): PlacedLabel | null => {
-  const { notes, grain, wanted } = site;
+  const { notes, wanted } = site;
+  const grain = movedGrain(site, site.walls, obstaclesOf(site.clear)) ?? site.grain;
   const clear = obstaclesOf([...site.clear, ...grainMarks(grain)]);
   const inside = [roomOf(site.walls, [...clear, ...obstaclesOf(site.rather)]), roomOf(site.walls, clear)];
   const noted = { ...site, phrases: [...site.phrases, ...notes] };
@@ -44,10 +46,6 @@ export const meantLabel = (site: LabelSite): PlacedLabel | null => {
   return label && { label, grain, nameless: false };
 };
 
-/** Lengths that a grainline is shortened to, mm, and the width that it needs. */
-const GRAINS = [40, 30, 20, 12];
-const GRAIN_WIDTH = 5;
-
 /**
  * The label first, wherever in the piece it fits, and the grainline, shortened if need be, in the room that is left; in
  * the smallest pieces at the cost of the names of marks. Where even that fails the piece's name stands alone.
@@ -57,25 +55,34 @@ export const squeezedLabel = (site: LabelSite): PlacedLabel => {
     const clear = obstaclesOf(site.clear.filter((mark) => mark.kind === 'line' || !nameless));
     const rooms = [roomOf(site.walls, clear), roomOf(site.silhouette, clear)];
     const label = setLabel(site, rooms, site.wanted, true);
-    const grain = label && movedGrain(site, [...clear, ...obstaclesOf(label)]);
+    const grain = label && movedGrain(site, site.silhouette, [...clear, ...obstaclesOf(label)]);
     if (label && grain) return { label, grain, nameless };
   }
   return { label: [nameAlone(site)], grain: site.grain, nameless: true };
 };
 
-/** The grainline, level or upright as it was, where it lies on nothing. */
+/** Lengths that a grainline is shortened to, mm, and the width that it needs. */
+const GRAINS = [60, 40, 30, 20, 12];
+const GRAIN_WIDTH = 5;
+
+/**
+ * A level or upright grainline as near to its place as it lies on nothing, shortened if need be; null where there is no
+ * room for it, and where it runs aslant.
+ */
 const movedGrain = (
-  { grain: [from, to], silhouette }: LabelSite,
+  { grain: [from, to] }: LabelSite,
+  walls: readonly Segment[],
   obstacles: readonly Segment[],
 ): readonly [Point, Point] | null => {
-  const angle = direction(subtract(to, from));
-  const upright = Math.abs(Math.sin(angle)) > Math.SQRT1_2;
-  const room = roomOf(silhouette, obstacles);
-  const middle = scale(add(from, to), 0.5);
-  for (const length of GRAINS.filter((l) => l <= distance(from, to) || l === GRAINS.at(-1))) {
+  const [whole, along] = [distance(from, to), subtract(to, from)];
+  const upright = Math.abs(along.x) <= SAME_POINT;
+  if (!(upright || Math.abs(along.y) <= SAME_POINT)) return null;
+  const room = roomOf(walls, obstacles);
+  const middle = between(from, to, 0.5);
+  for (const length of [whole, ...GRAINS.filter((l) => l < whole)]) {
     const block = upright ? { width: GRAIN_WIDTH, height: length } : { width: length, height: GRAIN_WIDTH };
     const at = findRoom(room, block, middle);
-    const half = scale(heading(angle), length / 2);
+    const half = scale(along, length / whole / 2);
     if (at) return [subtract(at, half), add(at, half)];
   }
   return null;

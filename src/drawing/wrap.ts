@@ -4,6 +4,9 @@ const BETWEEN = ' · ';
 const JOINT = textWidth(BETWEEN);
 const SPACE = textWidth(' ');
 
+/** Where a phrase may be broken: not between a figure and its unit or its fraction. */
+const BREAK = / (?!(?:cm|in)\b|\d+\/)/;
+
 /** A phrase with its width and that of each of its words, ems. */
 interface Measured {
   readonly text: string;
@@ -14,7 +17,7 @@ interface Measured {
 const measured = (text: string): Measured => ({
   text,
   width: textWidth(text),
-  words: text.split(' ').map((word) => ({ text: word, width: textWidth(word) })),
+  words: text.split(BREAK).map((word) => ({ text: word, width: textWidth(word) })),
 });
 
 /** Phrases run together on lines of at most a width (ems), broken inside a phrase only where it alone is wider. */

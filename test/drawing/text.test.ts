@@ -81,6 +81,13 @@ describe('phrases run together on lines', () => {
     );
   });
 
+  it('never part a figure from its unit or its fraction', () => {
+    for (const width of [4, 6, 8, 10]) {
+      const lines = wrapped(['smaller by 0.15 cm all round', 'leave 1 1/2 in open'], width);
+      for (const figure of ['0.15 cm', '1 1/2 in']) expect(lines.join('|')).toContain(figure);
+    }
+  });
+
   it('break no phrase that is shorter than the line', () => {
     expect(wrapped(['Outer: cut 2', 'Finished girth 55.9 cm'], 12)).toEqual([
       'Outer: cut 2',

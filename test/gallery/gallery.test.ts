@@ -1,0 +1,48 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { pictures, svgOf } from './pictures.ts';
+
+/** Set GALLERY=rewrite to draw the stored pictures anew; then look at each that has changed. */
+const rewrite = process.env.GALLERY === 'rewrite';
+const shelf = join(import.meta.dirname, 'pictures');
+const fileOf = (name: string): string => join(shelf, `${name}.svg`);
+
+/** Two engines may round a last digit differently: less than a hair. */
+const HAIR = 0.02;
+const NUMBER = /-?\d+(?:\.\d+)?/g;
+
+/** How two pictures differ, in words; null where they show the same. */
+const difference = (stored: string, drawn: string): string | null => {
+  const [was, is] = [stored, drawn].map((svg) => svg.replaceAll(NUMBER, '#').split('\n'));
+  const line = is!.findIndex((text, i) => text !== was![i]);
+  if (line >= 0 || was!.length !== is!.length) return `line ${line + 1} is of another kind`;
+  const [before, after] = [stored, drawn].map((svg) => (svg.match(NUMBER) ?? []).map(Number));
+  const moved = after!.findIndex((n, i) => !(Math.abs(n - before![i]!) <= HAIR));
+  return moved < 0 ? null : `${before![moved]} has become ${after![moved]}`;
+};
+
+if (rewrite) {
+  mkdirSync(shelf, { recursive: true });
+  for (const picture of pictures) writeFileSync(fileOf(picture.name), svgOf(picture));
+}
+
+describe('the gallery', () => {
+  it.each(pictures)('$name is drawn as it was when it was last looked at', (picture) => {
+    const file = fileOf(picture.name);
+    expect(existsSync(file), `there is no stored picture ${picture.name}`).toBe(true);
+    expect(difference(readFileSync(file, 'utf8'), svgOf(picture))).toBeNull();
+  });
+
+  it('keeps no picture of what is no longer drawn', () => {
+    const names = pictures.map(({ name }) => `${name}.svg`).sort();
+    expect(readdirSync(shelf).sort()).toEqual(names);
+  });
+
+  it('notices a line that moved by half a millimetre and a word that changed', () => {
+    const stored = readFileSync(fileOf('flat-top'), 'utf8');
+    const moved = stored.replace(/M(-?\d+(?:\.\d+)?)/, (_, n: string) => `M${Number(n) + 0.5}`);
+    expect(difference(stored, moved)).toMatch(/has become/);
+    expect(difference(stored, stored.replace('Visor', 'Peak'))).toMatch(/of another kind/);
+  });
+});
