@@ -1,11 +1,11 @@
 import { type ReactNode, useId } from 'react';
 import type { Problem } from '../../pattern/problem.ts';
 import type { FieldId } from '../../state/field.ts';
-import { useProblems } from '../../state/use-problems.ts';
 import { Figures } from '../Said.tsx';
 import type { Notation } from './notation.ts';
 import { Problems } from './Problems.tsx';
 import { TypedInput } from './TypedInput.tsx';
+import { useShownProblems } from './use-shown-problems.ts';
 import { useTyped, type WhenEmpty } from './use-typed.ts';
 
 interface Props {
@@ -30,7 +30,7 @@ export const Measure = ({ field, label, notation, help, empty = 'keeps', wide = 
   const id = useId();
   const helpId = useId();
   const typed = useTyped(field, notation, empty);
-  const wrong = useProblems(field).length > 0 || (props.others?.length ?? 0) > 0;
+  const wrong = useShownProblems(field).length > 0 || (props.others?.length ?? 0) > 0;
   return (
     <div className={`control${wide ? ' wide' : ''}${props.main ? ' main' : ''}`} data-field={field}>
       <label htmlFor={id}>{label}</label>

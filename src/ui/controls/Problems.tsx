@@ -2,9 +2,9 @@ import type { Problem } from '../../pattern/problem.ts';
 import { put } from '../../state/actions.ts';
 import type { FieldId } from '../../state/field.ts';
 import { useStudio } from '../../state/studio.ts';
-import { useProblems } from '../../state/use-problems.ts';
 import { Figures, Said } from '../Said.tsx';
 import type { Notation } from './notation.ts';
+import { useShownProblems } from './use-shown-problems.ts';
 
 interface Props {
   readonly field: FieldId;
@@ -17,7 +17,7 @@ interface Props {
 
 /** What is wrong with a field, under its control, with the nearest value that works as a button. */
 export const Problems = ({ field, notation, message = null, others = [] }: Props) => {
-  const problems = [...useProblems(field), ...others];
+  const problems = [...useShownProblems(field), ...others];
   const unit = useStudio((s) => s.wish.unit);
   return (
     <div className="problems" aria-live="polite">

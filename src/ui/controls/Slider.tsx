@@ -1,11 +1,11 @@
 import { useId } from 'react';
 import type { FieldId } from '../../state/field.ts';
-import { useProblems } from '../../state/use-problems.ts';
 import { Figures } from '../Said.tsx';
 import { notationOf } from './notation.ts';
 import { Problems } from './Problems.tsx';
 import { type Ranged, Track } from './Track.tsx';
 import { TypedInput } from './TypedInput.tsx';
+import { useShownProblems } from './use-shown-problems.ts';
 import { useTyped } from './use-typed.ts';
 
 /** A measure of the cap: its name, its number as a field, its track, and one line of help. */
@@ -14,7 +14,7 @@ export const Slider = ({ field, parameter }: { readonly field: FieldId; readonly
   const help = useId();
   const notation = notationOf(parameter);
   const typed = useTyped(field, notation, 'keeps');
-  const wrong = useProblems(field).length > 0;
+  const wrong = useShownProblems(field).length > 0;
   return (
     <div className="control" data-field={field}>
       <label htmlFor={id}>{parameter.label}</label>
