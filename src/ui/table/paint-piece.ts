@@ -1,10 +1,9 @@
 import paper from 'paper/dist/paper-core';
 import type { LineMark, PieceDrawing, TextMark, TextRole, Tone } from '../../drawing/drawing.ts';
 import { lineStyles, textStyles } from '../../drawing/roles.ts';
-import { blockSize, placedLines } from '../../drawing/text-block.ts';
-import { boxWidth } from '../../geometry/box.ts';
-import { add, heading, scale as scaled } from '../../geometry/point.ts';
+import { placedLines } from '../../drawing/text-block.ts';
 import type { Chalks } from './chalks.ts';
+import { enlarged } from './enlarged.ts';
 import { paperPath } from './paper-path.ts';
 import { penScale, screenSize } from './screen-size.ts';
 
@@ -15,6 +14,8 @@ export interface Look {
   readonly scale: number;
 }
 
+/** No line is thinner than this, pixels. */
+const HAIRLINE = 0.7;
 /** Width in pixels of the rim of paper round a text that is enlarged. */
 const RIM = 5;
 
@@ -46,7 +47,7 @@ export const inkLine = (item: paper.PathItem, mark: LineMark, { chalks, scale }:
   const pen = penScale(scale) / scale;
   const ink = colour(mark.tone ?? tone, chalks);
   item.strokeColor = new paper.Color(ink);
-  item.strokeWidth = weight * pen;
+  item.strokeWidth = Math.max(weight * pen, HAIRLINE / scale);
   item.dashArray = dash.map((d) => d * pen);
   if (mark.filled) item.fillColor = new paper.Color(ink);
 };
@@ -65,10 +66,9 @@ const textItem = (mark: TextMark, drawing: PieceDrawing, { chalks, scale }: Look
   const px = screenSize(mark, scale);
   if (px === null) return [];
   const { bold, tone } = textStyles[mark.role];
-  const enlarged = px > mark.size * scale;
-  const shown = enlarged ? centred(mark, px / scale) : mark;
-  // Would an enlarged name hang over both sides of its piece?
-  if (enlarged && mark.role === 'title' && blockSize(shown).width > boxWidth(drawing.bounds)) return [];
+  const isEnlarged = px > mark.size * scale;
+  const shown = isEnlarged ? enlarged(mark, px / scale, drawing) : mark;
+  if (shown === null) return [];
   return placedLines(shown).flatMap(({ text, at }) => {
     const item = new paper.PointText({
       point: [at.x, -at.y],
@@ -81,7 +81,7 @@ const textItem = (mark: TextMark, drawing: PieceDrawing, { chalks, scale }: Look
       insert: false,
     });
     if (shown.angle !== 0) item.rotate((-shown.angle * 180) / Math.PI, new paper.Point(at.x, -at.y));
-    if (!enlarged) return [item];
+    if (!isEnlarged) return [item];
     // Larger than its place, it lies over lines: a rim of paper keeps it legible.
     const rim = item.clone({ insert: false });
     rim.strokeColor = new paper.Color(chalks.paper);
@@ -89,11 +89,4 @@ const textItem = (mark: TextMark, drawing: PieceDrawing, { chalks, scale }: Look
     rim.strokeJoin = 'round';
     return [rim, item];
   });
-};
-
-/** The same text, larger, about the middle of where it stood. */
-const centred = (mark: TextMark, size: number): TextMark => {
-  if (mark.align === 'middle') return { ...mark, size };
-  const half = (blockSize(mark).width / 2) * (mark.align === 'start' ? 1 : -1);
-  return { ...mark, size, align: 'middle', at: add(mark.at, scaled(heading(mark.angle), half)) };
 };

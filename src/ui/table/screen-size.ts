@@ -1,10 +1,10 @@
 import type { TextMark, TextRole } from '../../drawing/drawing.ts';
 
-/** Lines on the screen never get thinner than a line of so many pixels to the millimetre on paper. */
-const LEAST = 2.5;
+/** Pixels to the millimetre of a line's weight: from very far, more with every pixel to the mm, and at most from afar. */
+const [FAR, MORE, MOST] = [1.4, 1.4, 2.5];
 
 /** Pixels for each millimetre of a line's weight and dash: true to paper close up, a legible minimum from afar. */
-export const penScale = (scale: number): number => Math.max(scale, LEAST);
+export const penScale = (scale: number): number => Math.max(scale, Math.min(FAR + MORE * scale, MOST));
 
 /** The smallest em (pixels) at which each kind of text is shown; names and figures are enlarged to it, the rest waits. */
 const least: Readonly<Record<TextRole, { readonly size: number; readonly enlarge: boolean }>> = {

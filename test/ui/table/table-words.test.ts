@@ -55,7 +55,11 @@ describe('texts on the screen', () => {
   });
 
   it('go with lines that never fade', () => {
-    expect(penScale(0.1)).toBe(penScale(1));
+    for (let scale = 0.05; scale < 20; scale *= 1.3) {
+      // A cut line of 0.6 mm is a good pixel wide from afar, and never wider than on paper close up.
+      expect(penScale(scale) * 0.6).toBeGreaterThan(0.8);
+      expect(penScale(scale)).toBeLessThanOrEqual(Math.max(scale, 2.5));
+    }
     expect(penScale(8)).toBe(8);
   });
 });
