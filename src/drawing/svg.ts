@@ -9,8 +9,8 @@ import { placedLines } from './text-block.ts';
 
 const MARGIN = 10;
 
-/** Placed drawings as one SVG document at true scale: a user unit is a millimetre, a group is a piece. */
-export const toSvg = (placed: readonly Placed[]): string => {
+/** Placed drawings as one SVG document at true scale: a user unit is a millimetre, a group is a piece, and the title says what is shown. */
+export const toSvg = (placed: readonly Placed[], title: string): string => {
   const boxes = placed.map(({ drawing: { bounds }, at }) => ({
     min: add(bounds.min, at),
     max: add(bounds.max, at),
@@ -19,6 +19,7 @@ export const toSvg = (placed: readonly Placed[]): string => {
   const [width, height] = [number(boxWidth(box)), number(boxHeight(box))];
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="${number(box.min.x)} ${number(-box.max.y)} ${width} ${height}" font-family="'Source Sans 3 Variable', 'Source Sans 3', sans-serif" stroke-linejoin="round">`,
+    `<title>${escaped(title)}</title>`,
     ...placed.map(pieceGroup),
     '</svg>',
     '',

@@ -47,6 +47,7 @@ describe('a path in SVG', () => {
 describe('a drawing in SVG', () => {
   const svg = toSvg(
     arrange(drawPattern(cap(), { unit: 'cm', halves: false, dimensions: false, label: null })),
+    'Cornet’s cap',
   );
 
   it('is at true scale: a user unit is a millimetre', () => {
@@ -67,11 +68,12 @@ describe('a drawing in SVG', () => {
       'liningBand',
     ]);
     expect(svg).toContain('<title>Visor stiffener</title>');
+    expect(svg).toContain('<title>Cornet’s cap</title>');
   });
 
   it('sets letters that mean something to SVG as letters', () => {
     const label = { cap: 'Brass & <Silver>', wearer: '', finishedGirth: 558.8, date: '' };
     const [tip] = drawPattern(cap(), { unit: 'cm', halves: false, dimensions: false, label });
-    expect(toSvg(arrange([tip!]))).toContain('Brass &amp; &lt;Silver&gt;');
+    expect(toSvg(arrange([tip!]), '')).toContain('Brass &amp; &lt;Silver&gt;');
   });
 });

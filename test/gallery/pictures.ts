@@ -57,7 +57,7 @@ export const pictures: readonly Picture[] = [
   { name: 'flat-top-plain', values: { strap: false, lining: false } },
 ];
 
-export const svgOf = ({ values, girth = inches(21.5), options }: Picture): string => {
+export const svgOf = ({ name, values, girth = inches(21.5), options }: Picture): string => {
   const head = { girth, ratio: 0.8 };
   const wished = { ...defaultsOf(flatTopParameters), ...values };
   const problems = flatTop.problems(wished, head);
@@ -71,5 +71,6 @@ export const svgOf = ({ values, girth = inches(21.5), options }: Picture): strin
   };
   return toSvg(
     arrange(drawPattern(draft.pattern, { unit: 'cm', halves: false, dimensions: false, label, ...options })),
+    name.replaceAll('-', ' '),
   );
 };
