@@ -25,7 +25,8 @@ export const change = (field: FieldId, value: ParameterValue): void => {
   const wish = writeField(before.wish, field, value);
   if (wish === before.wish) return;
   set({ ...wishing(wish), moving: before.moving ?? { field, from: before.good } });
-  past.getState().pause();
+  // The first change is the step; those that follow are part of it.
+  if (before.moving === null) past.getState().pause();
 };
 
 /** The slider rests, or the field is left: what is there now is a step of its own. */
