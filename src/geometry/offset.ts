@@ -21,8 +21,9 @@ export interface OffsetEdge {
 }
 
 /**
- * The parallel of a closed counter-clockwise outline, one path an edge; together they are closed again. The corner
- * after an edge (mitred unless said otherwise), and the step to another width, belong to that edge. Lines and arcs have
+ * The parallel of a closed counter-clockwise outline, one path an edge; together they are closed again. Each edge's
+ * parallel runs on as far as its corners ask; what else a corner (mitred unless said otherwise) or the step to another
+ * width needs belongs to the edge before it. Lines and arcs have
  * their true parallels; cubics are followed within OFFSET. Hollow corners are cut where the parallels cross. What
  * the parallel cannot reach is left out: an edge that vanishes gets an empty path, and so do all where nothing is
  * left; where an outline falls apart, the largest part stays.
@@ -65,7 +66,7 @@ const neatLoop = (strands: readonly Strand[], joints: readonly Joint[]): Labelle
       const [t0, t1] = [k === start.piece ? start.t : 0, k === end.piece ? end.t : 1];
       if (t0 < t1) loop.push({ edge: strand.edge, curve: curvePart(strand.pieces[k]!.curve, t0, t1) });
     }
-    for (const curve of joint.clean.curves) loop.push({ edge: strand.edge, curve });
+    loop.push(...joint.clean.curves);
   }
   const neat = straightened(loop);
   return crossesItself(neat.map(({ curve }) => curve)) ? undefined : neat;
@@ -80,6 +81,18 @@ const straightened = (loop: readonly Labelled[]): Labelled[] => {
     if (last && last.edge === entry.edge && runsStraightOn(last.curve, entry.curve)) {
       result[result.length - 1] = { edge: entry.edge, curve: line(last.curve.from, entry.curve.to) };
     } else result.push(entry);
+  }
+  // The loop can begin in the middle of a line.
+  const [first, last] = [result[0], result.at(-1)];
+  if (
+    first &&
+    last &&
+    first !== last &&
+    first.edge === last.edge &&
+    runsStraightOn(last.curve, first.curve)
+  ) {
+    result[0] = { edge: first.edge, curve: line(last.curve.from, first.curve.to) };
+    result.pop();
   }
   return result;
 };

@@ -24,14 +24,14 @@ const roughLoop = (strands: readonly Strand[], joints: readonly Joint[], turnsOv
     const { edge } = strand;
     const [from, to] = [strand.pieces.at(-1)!.curve.to, next.pieces[0]!.curve.from];
     const joint = joints[i]!;
-    const through = joint.fills ? joint.clean!.curves : cornerLines(from, joint.corner, to);
+    const through = joint.fills ? joint.clean!.curves : cornerLines(edge, from, joint.corner, to);
     return [
       ...strand.pieces.flatMap(({ curve, past }): Labelled[] =>
         past && turnsOver
           ? turnedOver(curve, past).map((helper) => ({ edge, curve: helper, helps: true }))
           : [{ edge, curve }],
       ),
-      ...through.map((curve) => ({ edge, curve })),
+      ...through,
     ];
   });
 
@@ -44,5 +44,7 @@ const turnedOver = (piece: Curve, [first, last]: readonly [Point, Point]): Curve
   return [...centres, reversedCurve(piece), ...centres].filter((curve) => !isShort(curve));
 };
 
-const cornerLines = (from: Point, corner: Point, to: Point): Curve[] =>
-  distance(from, to) <= SAME_POINT ? [] : [line(from, corner), line(corner, to)];
+const cornerLines = (edge: number, from: Point, corner: Point, to: Point): Labelled[] =>
+  distance(from, to) <= SAME_POINT
+    ? []
+    : [line(from, corner), line(corner, to)].map((curve) => ({ edge, curve }));

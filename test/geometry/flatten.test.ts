@@ -3,14 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { curveAt } from '../../src/geometry/curve.ts';
 import { flatten } from '../../src/geometry/flatten.ts';
 import { circle, line } from '../../src/geometry/path.ts';
-import { distance, ORIGIN, type Point, point } from '../../src/geometry/point.ts';
+import { distance, ORIGIN, point } from '../../src/geometry/point.ts';
+import { toChord } from './deviation.ts';
 import { anyCurve, anyShare } from './random-curves.ts';
-
-const toChord = (p: Point, a: Point, b: Point): number => {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const t = Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy || 1)));
-  return Math.hypot(p.x - a.x - t * dx, p.y - a.y - t * dy);
-};
 
 describe('flattening', () => {
   test('leaves a straight line as it is', () => {
