@@ -285,12 +285,14 @@ describe('any outline', () => {
   test('keeps at least the width it was given from every point of the stitch line', () => {
     fc.assert(
       fc.property(anyEdges, width, shape, (edges, by, corner) => {
+        // A squared corner is cut across, and may come as near as the corner itself.
+        fc.pre(!corner.startsWith('squared'));
         fc.pre(selfCrossings(edges.flat()).length === 0 && areaOf(edges.flat()) > 100);
         const stitch = flatten(edges.flat(), 0.01);
         for (const p of flatten(offset(edges, by, corner).flat(), 1)) {
           const nearest = Math.min(...stitch.map((q) => distance(p, q)));
           // A foot and the chord corner nearest to it are two points: only too near is wrong here.
-          expect(nearest).toBeGreaterThan(corner.startsWith('squared') ? 0 : by - 0.02);
+          expect(nearest).toBeGreaterThan(by - 0.02);
         }
       }),
       { numRuns: 60 },
