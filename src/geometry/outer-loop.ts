@@ -7,7 +7,7 @@ import { windingAround } from './inside.ts';
 import { curveLength } from './measure.ts';
 import { type Curve, line } from './path.ts';
 import { add, distance, left, scale, subtract } from './point.ts';
-import { OFFSET, SAME_POINT } from './tolerance.ts';
+import { SAME_POINT } from './tolerance.ts';
 
 /** A curve of a loop and the edge it belongs to. One that only helps to close the chain can be no border. */
 export interface Labelled {
@@ -20,6 +20,11 @@ export interface Labelled {
 const ASIDE = 10 * SAME_POINT;
 /** Ends closer than this are one crossing, mm: what is crossed at a slant is known less well. */
 const MET = 10 * SAME_POINT;
+/**
+ * Where a parallel only just turns back, its two branches cross in a swallow's tail that can be thinner than the
+ * cubics fitted to it are right, and so be lost, and leave a gap as long as the tail, mm.
+ */
+export const TAIL = 0.5;
 
 /** A loop, and whether everything that bounds what is enclosed was found to close. */
 export interface OuterLoop {
@@ -69,8 +74,8 @@ const splitAtCrossings = (chain: readonly Labelled[]): Labelled[] => {
 };
 
 /**
- * The parts linked end to start into closed loops; parts that lead nowhere are left out. A gap within what two
- * parallels may be off, as where a fitted one only just turns back, is bridged by a line.
+ * The parts linked end to start into closed loops; parts that lead nowhere are left out. A short gap is bridged by a
+ * line.
  */
 const loopsOf = (parts: readonly Labelled[]): { closed: Labelled[][]; isWhole: boolean } => {
   const rest = [...parts];
@@ -83,7 +88,7 @@ const loopsOf = (parts: readonly Labelled[]): { closed: Labelled[][]; isWhole: b
       const gaps = [...rest, loop[0]!].map((next) => distance(curve.to, next.curve.from));
       // Home, the last of them, is preferred where it is as near as any.
       const nearest = gaps.reduce((best, gap, i) => (gap < gaps[best]! ? i : best), gaps.length - 1);
-      if (!(gaps[nearest]! <= 2 * OFFSET)) {
+      if (!(gaps[nearest]! <= TAIL)) {
         isWhole = false;
         break;
       }

@@ -14,6 +14,8 @@ export interface ParallelPiece {
 
 /** Halving a cubic stops here: its parallel has a bend that no tolerance can follow. */
 const DEEPEST = 8;
+/** A parallel that moves less than this for each mm of the curve is about to turn back, or has just done so. */
+const TIGHT = 0.25;
 
 /**
  * The curve at a distance to the right of another, mm, − to its left: to the outside of a counter-clockwise outline.
@@ -86,7 +88,9 @@ const cubicParallel = (task: Task, a: Frame, b: Frame, depth: number, pieces: Pa
   }
   const third = (b.t - a.t) / 3;
   const curve = cubic(a.at, add(a.at, scale(a.rate, third)), subtract(b.at, scale(b.rate, third)), b.at);
-  if (depth >= DEEPEST || isClose(task, curve, a.t, b.t)) {
+  // Where the parallel nearly stands still its branches run close together, and must not be mistaken for each other.
+  const isTight = Math.min(Math.abs(a.share), Math.abs(half.share), Math.abs(b.share)) < TIGHT;
+  if (depth >= DEEPEST || isClose(task, curve, a.t, b.t, isTight ? OFFSET / 50 : OFFSET / 2)) {
     pieces.push(half.share < 0 ? { curve, past: [centreAt(task, a), centreAt(task, b)] } : { curve });
     return;
   }
@@ -107,7 +111,7 @@ const turnsBack = ({ cubic: c, by }: Task, a: Frame, b: Frame): number | undefin
 };
 
 /** Whether a fitted cubic keeps to the parallel, asked at three places inside. */
-const isClose = ({ cubic: c, by }: Task, fit: Cubic, from: number, to: number): boolean =>
+const isClose = ({ cubic: c, by }: Task, fit: Cubic, from: number, to: number, within: number): boolean =>
   [0.25, 0.5, 0.75].every((u) => {
     const p = curveAt(fit, u);
     const t = from + (to - from) * u;
@@ -118,5 +122,5 @@ const isClose = ({ cubic: c, by }: Task, fit: Cubic, from: number, to: number): 
     const step = dot(gap, v) / slope;
     const foot = Math.abs(step) < to - from ? Math.min(Math.max(t + step, 0), 1) : t;
     const miss = dot(subtract(p, curveAt(c, foot)), left(directionAt(c, foot))) + by;
-    return Math.abs(miss) <= OFFSET / 2;
+    return Math.abs(miss) <= within;
   });

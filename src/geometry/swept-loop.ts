@@ -1,5 +1,7 @@
 import { isShort, reversedCurve } from './curve.ts';
-import { type Labelled, outerLoop } from './outer-loop.ts';
+import { selfCrossings } from './intersect.ts';
+import { curveLength, stretch } from './measure.ts';
+import { type Labelled, outerLoop, TAIL } from './outer-loop.ts';
 import { type Curve, line } from './path.ts';
 import { distance, type Point } from './point.ts';
 import type { Joint, Strand } from './strand.ts';
@@ -8,10 +10,34 @@ import { SAME_POINT } from './tolerance.ts';
 /** The loop around all that the edges sweep, for when joints alone do not settle it. */
 export const sweptLoop = (strands: readonly Strand[], joints: readonly Joint[]): readonly Labelled[] => {
   const swept = outerLoop(roughLoop(strands, joints, true));
-  if (swept.isWhole) return swept.loop;
+  if (swept.isWhole) return withoutTails(swept.loop);
   // A step to a wider edge that starts with a tight curve can have its border on a backward piece.
   const plain = outerLoop(roughLoop(strands, joints, false));
-  return plain.loop.length > 0 ? plain.loop : swept.loop;
+  return withoutTails(plain.loop.length > 0 ? plain.loop : swept.loop);
+};
+
+/**
+ * The loop with what is left of a swallow's tail cut off where its two branches cross: too short to be cut in cloth, and
+ * too thin for the winding to be told on either side of it.
+ */
+const withoutTails = (loop: readonly Labelled[]): readonly Labelled[] => {
+  const tail = selfCrossings(loop.map(({ curve }) => curve)).find(
+    ({ onA, onB }) => Math.abs(onB - onA) < TAIL,
+  );
+  if (!tail) return loop;
+  return withoutTails([...partOf(loop, 0, tail.onA), ...partOf(loop, tail.onB, Number.POSITIVE_INFINITY)]);
+};
+
+/** The part of a loop between two distances along it, mm, each curve with its edge. */
+const partOf = (loop: readonly Labelled[], from: number, to: number): Labelled[] => {
+  let start = 0;
+  return loop.flatMap((entry): Labelled[] => {
+    const length = curveLength(entry.curve);
+    const [a, b] = [Math.max(from - start, 0), Math.min(to - start, length)];
+    start += length;
+    if (!(b - a > SAME_POINT)) return [];
+    return stretch([entry.curve], a, b).map((curve) => ({ ...entry, curve }));
+  });
 };
 
 /**
