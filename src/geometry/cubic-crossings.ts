@@ -18,8 +18,11 @@ interface Span {
   readonly to: number;
 }
 
-/** Curves that run almost alike are halved down to this length (mm) before they are asked for a touch. */
-const SHORT = 0.2;
+/**
+ * Curves that run almost alike are halved down to this length (mm). Parts so short differ in direction by the bend of a
+ * hundredth of a millimetre: what crosses flatter than that is a touch to within SAME_POINT.
+ */
+const SHORT = 0.01;
 /** So straight (radians to either side of its chord) that Newton's method from where the chords cross is safe. */
 const STRAIGHT = 0.1;
 /** No two cubics cross oftener than 9 times; more is a stretch they share. */
@@ -75,7 +78,10 @@ const search = (a: Span, b: Span, whole: readonly [Cubic, Cubic], found: Meeting
   }
   const [longA, longB] = [reach(a.c), reach(b.c)];
   if (longA <= SHORT && longB <= SHORT) {
-    const at = touch(...whole, { t: along(a, 0.5), u: along(b, 0.5) });
+    const crossed = newton(a.c, b.c);
+    const at = crossed
+      ? { t: along(a, crossed.t), u: along(b, crossed.u) }
+      : touch(...whole, { t: along(a, 0.5), u: along(b, 0.5) });
     if (at) addOnce(whole[0], found, at);
     return;
   }

@@ -64,7 +64,30 @@ const lengthBetween = (v: Velocity, t0: number, t1: number, within: number, dept
 
 /** Length of a cubic between two parameters, mm, to CUBIC_LENGTH; negative where t1 < t0. */
 export const cubicLength = (c: Cubic, t0 = 0, t1 = 1): number =>
-  lengthBetween(velocityOf(c), t0, t1, CUBIC_LENGTH, 0);
+  lengthIn(velocityOf(c), t0, t1, CUBIC_LENGTH);
+
+/**
+ * Parted where either part of the velocity changes sign: where a cubic turns back on itself both do, and a rule that looks at
+ * fifteen places can miss the turn altogether.
+ */
+const lengthIn = (v: Velocity, t0: number, t1: number, within: number): number => {
+  const [low, high] = [Math.min(t0, t1), Math.max(t0, t1)];
+  const stops = [...turns(v.ax, v.bx, v.cx), ...turns(v.ay, v.by, v.cy)].filter((t) => t > low && t < high);
+  if (stops.length === 0) return lengthBetween(v, t0, t1, within, 0);
+  const all = [low, ...stops.sort((s, t) => s - t), high];
+  const sum = all
+    .slice(1)
+    .reduce((rest, t, i) => rest + lengthBetween(v, all[i]!, t, within / all.length, 0), 0);
+  return t0 < t1 ? sum : -sum;
+};
+
+/** Roots of a + b t + c t², without the cancellation that the school formula has. */
+const turns = (a: number, b: number, c: number): readonly number[] => {
+  const square = b * b - 4 * a * c;
+  if (!(square >= 0)) return [];
+  const q = -(b + Math.sign(b || 1) * Math.sqrt(square)) / 2;
+  return [q / c, a / q];
+};
 
 /** The parameter at a distance along a cubic of known length, mm: right to CUBIC_LENGTH. */
 export const cubicParameter = (c: Cubic, mm: number, length: number): number => {
@@ -73,14 +96,14 @@ export const cubicParameter = (c: Cubic, mm: number, length: number): number => 
   const v = velocityOf(c);
   let [low, high] = [0, 1];
   let t = mm / length;
-  let off = lengthBetween(v, 0, t, CUBIC_LENGTH / 4, 0) - mm;
+  let off = lengthIn(v, 0, t, CUBIC_LENGTH / 4) - mm;
   // Newton's steps, kept between what is known to be too short and too far.
   for (let i = 0; i < 60 && Math.abs(off) > CUBIC_LENGTH / 4; i++) {
     if (off > 0) high = t;
     else low = t;
     const step = t - off / speed(v, t);
     const next = step > low && step < high ? step : (low + high) / 2;
-    off += lengthBetween(v, t, next, CUBIC_LENGTH / 4, 0);
+    off += lengthIn(v, t, next, CUBIC_LENGTH / 4);
     t = next;
   }
   return t;

@@ -21,6 +21,8 @@ export const sweptLoop = (strands: readonly Strand[], joints: readonly Joint[]):
  * too thin for the winding to be told on either side of it.
  */
 const withoutTails = (loop: readonly Labelled[]): readonly Labelled[] => {
+  // Is nothing left? Then there is no tail.
+  if (loop.length === 0) return loop;
   const tail = selfCrossings(loop.map(({ curve }) => curve)).find(
     ({ onA, onB }) => Math.abs(onB - onA) < TAIL,
   );
