@@ -53,7 +53,7 @@ export const labelWords = (
 };
 
 /** How much is added and where. Edges without allowance are told when others have one. */
-export const allowanceWords = (piece: Piece, allowances: Allowances, unit: Unit): string => {
+const allowanceWords = (piece: Piece, allowances: Allowances, unit: Unit): string => {
   const kinds = [...new Set(piece.outline.filter((e) => e.name !== FOLD_EDGE).map((e) => e.kind))];
   const added = kinds.filter((k): k is Exclude<SeamKind, 'none'> => k !== 'none' && allowances[k] > 0);
   if (added.length === 0) return 'No seam allowance: cut on the line';

@@ -1,7 +1,6 @@
 import { type Arc, type Cubic, type Curve, cubic, line, radius } from './path.ts';
 import {
   between,
-  cross,
   distance,
   dot,
   left,
@@ -75,14 +74,6 @@ export const directionAt = (curve: Curve, t: number): Point => {
   // Standing still: just after, it moves along the acceleration; just before, against it.
   if (dot(a, a) > SAME_POINT ** 2) return scale(unit(a), t > 0.5 ? -1 : 1);
   return unit(subtract(curve.to, curve.from));
-};
-
-/** Signed curvature at a parameter, 1/mm: + where the curve turns counter-clockwise. */
-export const curvatureAt = (curve: Curve, t: number): number => {
-  if (curve.kind === 'line') return 0;
-  if (curve.kind === 'arc') return Math.sign(curve.sweep) / radius(curve);
-  const v = velocityAt(curve, t);
-  return cross(v, accelerationAt(curve, t)) / Math.hypot(v.x, v.y) ** 3;
 };
 
 /** The part between two parameters, t0 < t1: exact, and of the same kind. */

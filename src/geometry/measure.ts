@@ -18,7 +18,7 @@ export const pathLength = (path: Path): number => {
 };
 
 /** The parameter at a distance along a curve of known length, mm, clamped to the ends. */
-export const parameterAt = (curve: Curve, mm: number, length = curveLength(curve)): number => {
+const parameterAt = (curve: Curve, mm: number, length = curveLength(curve)): number => {
   if (!(mm > 0)) return 0;
   if (!(mm < length)) return 1;
   return curve.kind === 'cubic' ? cubicParameter(curve, mm, length) : mm / length;

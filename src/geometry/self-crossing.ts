@@ -1,4 +1,4 @@
-import { type Box, boxesMeet } from './box.ts';
+import { type Box, boxesMeet, boxGrown, boxOf } from './box.ts';
 import { curveAt, directionAt } from './curve.ts';
 import { curveCrossings } from './curve-crossings.ts';
 import { type Curve, type Path, radius } from './path.ts';
@@ -50,7 +50,7 @@ const angle = (p: Point, q: Point): number => Math.atan2(cross(p, q), dot(p, q))
 const watch = (curve: Curve): Watched => {
   const { from, to } = curve;
   if (curve.kind === 'line')
-    return { curve, box: boxAround(from, to), middle: directionAt(curve, 0), spread: 0 };
+    return { curve, box: boxOf([from, to]), middle: directionAt(curve, 0), spread: 0 };
   if (curve.kind === 'arc') {
     const spread = Math.abs(curve.sweep) / 2;
     return { curve, box: arcBox(curve, radius(curve)), middle: directionAt(curve, 0.5), spread };
@@ -59,18 +59,8 @@ const watch = (curve: Curve): Watched => {
   const middle = unit(subtract(to, from));
   const legs = [subtract(c1, from), subtract(c2, c1), subtract(to, c2)];
   const spread = Math.max(...legs.map((leg) => Math.abs(angle(middle, leg))));
-  return { curve, box: boxUnited(boxAround(from, to), boxAround(c1, c2)), middle, spread };
+  return { curve, box: boxOf([from, to, c1, c2]), middle, spread };
 };
-
-const boxAround = (p: Point, q: Point): Box => ({
-  min: point(Math.min(p.x, q.x), Math.min(p.y, q.y)),
-  max: point(Math.max(p.x, q.x), Math.max(p.y, q.y)),
-});
-
-const boxUnited = (a: Box, b: Box): Box => ({
-  min: point(Math.min(a.min.x, b.min.x), Math.min(a.min.y, b.min.y)),
-  max: point(Math.max(a.max.x, b.max.x), Math.max(a.max.y, b.max.y)),
-});
 
 /** A box that holds an arc: around its chord, grown by its bow, or around its circle. */
 const arcBox = ({ from, to, centre, sweep }: Curve & { kind: 'arc' }, r: number): Box => {
@@ -79,6 +69,5 @@ const arcBox = ({ from, to, centre, sweep }: Curve & { kind: 'arc' }, r: number)
     return { min: point(centre.x - r, centre.y - r), max: point(centre.x + r, centre.y + r) };
   }
   const bow = r * (1 - Math.cos(half));
-  const { min, max } = boxAround(from, to);
-  return { min: point(min.x - bow, min.y - bow), max: point(max.x + bow, max.y + bow) };
+  return boxGrown(boxOf([from, to]), bow);
 };

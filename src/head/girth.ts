@@ -17,7 +17,7 @@ export const spread = (readings: readonly number[]): number =>
  * 301 children); adults measuring themselves differ from a trained measurer by about 9 to 11 mm, one standard
  * deviation (our reading of the correlation 0.84 in Sullivan and others, Molecular Autism 5:2, 2014).
  */
-export const USUAL_SPREAD = 10;
+const USUAL_SPREAD = 10;
 
 /** Whether the readings agree as well as careful readings do. */
 export const judgeReadings = (readings: readonly number[]): Judgement => {

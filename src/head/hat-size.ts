@@ -63,11 +63,14 @@ const RULES: Readonly<Record<HatSystem, Rule>> = {
   },
 };
 
+/** The girth in mm that a size stands for: the head's own, without ease. */
+export const girthOfHatSize = (value: number, system: HatSystem): number => RULES[system].girthOf(value);
+
 const sizeOf = (system: HatSystem, value: number): HatSize => ({
   system,
   value,
   label: formatFraction(value, 8),
-  girth: RULES[system].girthOf(value),
+  girth: girthOfHatSize(value, system),
 });
 
 /** The size of a girth in mm; null where the scale does not reach. */
@@ -76,9 +79,6 @@ export const hatSize = (girth: number, system: HatSystem): HatSize | null => {
   const value = ofGirth(girth);
   return value >= least && value <= most ? sizeOf(system, value) : null;
 };
-
-/** The girth in mm that a size stands for: the head's own, without ease. */
-export const girthOfHatSize = (value: number, system: HatSystem): number => RULES[system].girthOf(value);
 
 /** All sizes of a scale, the smallest first. */
 export const hatSizes = (system: HatSystem): readonly HatSize[] => {

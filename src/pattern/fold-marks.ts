@@ -6,7 +6,7 @@ import type { PieceMark } from './piece.ts';
 import { rightOfFold } from './right-of-fold.ts';
 
 /** Said of a mark that the unfolded piece has on one side and the half cannot show so. */
-export const ONE_SIDE = 'one side only';
+const ONE_SIDE = 'one side only';
 
 /**
  * The marks of a symmetric piece that its right-hand half carries. A mark on the left alone is shown on the right as

@@ -41,7 +41,7 @@ export const crowdWithin = (box: Box, outline: Path, marks: readonly Mark[]): Cr
   return crowd;
 };
 
-export const addMarks = (crowd: Crowd, marks: readonly Mark[]): void => {
+const addMarks = (crowd: Crowd, marks: readonly Mark[]): void => {
   for (const mark of marks) for (const p of pointsAlong(mark)) weigh(crowd, p);
 };
 

@@ -19,7 +19,7 @@ export const turnedBox = ({ min, max }: Box, turn: Turn): Box =>
   boxOf([turnedPoint(min, turn), turnedPoint(max, turn)]);
 
 /** A path turned about the origin by quarters: exact. */
-export const turnedPath = (path: Path, turn: Turn): Path => path.map((curve) => turnedCurve(curve, turn));
+const turnedPath = (path: Path, turn: Turn): Path => path.map((curve) => turnedCurve(curve, turn));
 
 const turnedCurve = (curve: Curve, turn: Turn): Curve => {
   const ends = { from: turnedPoint(curve.from, turn), to: turnedPoint(curve.to, turn) };

@@ -4,8 +4,8 @@ import { defaultsOf } from '../../src/caps/parameter.ts';
 import { arrange } from '../../src/drawing/arrange.ts';
 import { drawPattern } from '../../src/drawing/draw-piece.ts';
 import type { DrawingOptions } from '../../src/drawing/drawing-options.ts';
-import { toSvg } from '../../src/drawing/svg.ts';
 import { inches } from '../../src/units.ts';
+import { toSvg } from './svg.ts';
 
 interface Picture {
   readonly name: string;

@@ -3,7 +3,7 @@ import { Bezier } from 'bezier-js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { boundsOf } from '../../src/geometry/bounds.ts';
-import { curvatureAt, curveAt, curvePart, directionAt } from '../../src/geometry/curve.ts';
+import { curveAt, curvePart, directionAt } from '../../src/geometry/curve.ts';
 import { flatten } from '../../src/geometry/flatten.ts';
 import { crossings } from '../../src/geometry/intersect.ts';
 import { curveLength, pathLength, pointAt, stretch } from '../../src/geometry/measure.ts';
@@ -26,6 +26,15 @@ const lengthOf = (c: Cubic, parts: number): number => {
     (sum, part) => sum + part,
     0,
   );
+};
+
+/** How sharply a curve bends, 1/mm. bezier-js has the second derivative, its published types do not. */
+const curvature = (bezier: Bezier, t: number): number => {
+  const [v, a] = [
+    bezier.derivative(t),
+    (bezier as Bezier & { dderivative(t: number): Point }).dderivative(t),
+  ];
+  return Math.abs(v.x * a.y - v.y * a.x) / Math.hypot(v.x, v.y) ** 3;
 };
 
 /** Whether the velocity all but stops on the way: there bezier-js's fixed rule and its steps cannot judge. */
@@ -75,7 +84,7 @@ describe('a cubic, judged by bezier-js', () => {
     );
   });
 
-  test('has the same points, directions and curvature', () => {
+  test('has the same points and directions', () => {
     fc.assert(
       fc.property(anyCubic, anyShare, (c, t) => {
         const bezier = asBezier(c);
@@ -84,10 +93,6 @@ describe('a cubic, judged by bezier-js', () => {
         const speed = Math.hypot(d.x, d.y);
         fc.pre(speed > 1);
         expectSamePoint(directionAt(c, t), { x: d.x / speed, y: d.y / speed }, 1e-9);
-        // bezier-js has it, its published types do not.
-        const dd = (bezier as Bezier & { dderivative(t: number): Point }).dderivative(t);
-        const k = (d.x * dd.y - d.y * dd.x) / speed ** 3;
-        expectNear(curvatureAt(c, t), k, 1e-9 * (1 + Math.abs(k)));
       }),
       { numRuns: 200 },
     );
@@ -198,7 +203,7 @@ describe('the parallel of a cubic, judged by bezier-js', () => {
       fc.property(anyCubic, fc.constantFrom(6, -6, 10), (c, by) => {
         const bezier = asBezier(c);
         // Asked closely: a cubic that all but doubles back does so within a thousandth of its parameter.
-        const bends = Array.from({ length: 4001 }, (_, i) => Math.abs(curvatureAt(c, i / 4000)));
+        const bends = Array.from({ length: 4001 }, (_, i) => curvature(bezier, i / 4000));
         fc.pre(Math.max(...bends) * Math.abs(by) < 0.7);
         // bezier-js's own normals lead to points of the true parallel; they stand on the left.
         const truth = Array.from({ length: 801 }, (_, i) => {

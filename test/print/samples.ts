@@ -1,3 +1,4 @@
+import { defaultSpec } from '../../src/design/default-spec.ts';
 import type { Mark, PieceDrawing } from '../../src/drawing/drawing.ts';
 import { boundsOf } from '../../src/geometry/bounds.ts';
 import { reversed } from '../../src/geometry/measure.ts';
@@ -92,16 +93,7 @@ export const adultCap = (): readonly PieceDrawing[] => [
 ];
 
 /** A4 as most people print it. */
-export const plainPaper: PaperSpec = {
-  paper: 'a4',
-  orientation: 'portrait',
-  margin: 10,
-  join: 'overlap',
-  overlap: 10,
-  halves: false,
-  measuredAcross: 100,
-  measuredDown: 100,
-};
+export const plainPaper: PaperSpec = defaultSpec.paper;
 
 export const heading: Heading = {
   cap: 'Cornet’s cap',

@@ -1,5 +1,5 @@
 import { pathLength } from '../../geometry/measure.ts';
-import { ovalOfGirth } from '../../geometry/oval.ts';
+import { type Oval, ovalOfGirth } from '../../geometry/oval.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Figure, Piece } from '../../pattern/piece.ts';
 import { exactMm, mm, radians, ratio, words } from '../../words.ts';
@@ -117,7 +117,7 @@ const visorParts = (values: FlatTopValues, opening: Head): VisorParts => {
   return values.visorSource === 'insert' ? insertParts(values, oval) : draftedParts(values, oval);
 };
 
-const draftedParts = (values: FlatTopValues, opening: ReturnType<typeof ovalOfGirth>): VisorParts => {
+const draftedParts = (values: FlatTopValues, opening: Oval): VisorParts => {
   const shape = visorShape({
     opening,
     innerEdge: values.visorLength,
@@ -153,7 +153,7 @@ const draftedParts = (values: FlatTopValues, opening: ReturnType<typeof ovalOfGi
   };
 };
 
-const insertParts = (values: FlatTopValues, opening: ReturnType<typeof ovalOfGirth>): VisorParts => {
+const insertParts = (values: FlatTopValues, opening: Oval): VisorParts => {
   const insert = {
     width: values.insertWidth,
     depth: values.insertDepth,

@@ -20,11 +20,11 @@ export const STRAP_ROOM = 2 * STRAP_LIFT;
 /** Along the long edge, left open to turn the strap, mm. */
 const STRAP_GAP = 40;
 
-export const buttonholeLength = ({ buttonDiameter, buttonThickness }: StrapWish): number =>
+const buttonholeLength = ({ buttonDiameter, buttonThickness }: StrapWish): number =>
   buttonDiameter + buttonThickness;
 
 /** From one button's centre to the other's, along the band. */
-export const buttonSpan = ({ visorStretch, buttonDiameter }: StrapWish): number =>
+const buttonSpan = ({ visorStretch, buttonDiameter }: StrapWish): number =>
   visorStretch + buttonDiameter + 2 * BUTTON_GAP;
 
 /** Where the buttons go on a band with its centre front on x = 0. */

@@ -62,7 +62,7 @@ const nameIn = (name: string, box: Box, drawn: readonly Mark[]): Mark => {
 };
 
 /** The cells of the rectangle around the printed ones that are not printed. */
-export const blankCells = (cells: readonly Cell[]): readonly Cell[] => {
+const blankCells = (cells: readonly Cell[]): readonly Cell[] => {
   const printed = new Set(cells.map(sheetName));
   const rows = Math.max(...cells.map((c) => c.row));
   const columns = Math.max(...cells.map((c) => c.column));

@@ -35,7 +35,7 @@ const lengths = (format: LengthFormat): Notation => ({
 });
 
 export const lengthNotation = lengths({});
-export const fineLengthNotation = lengths({ finer: true });
+const fineLengthNotation = lengths({ finer: true });
 
 const angleNotation: Notation = {
   write: (value) => formatAngle(Number(value)),

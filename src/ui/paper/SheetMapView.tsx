@@ -1,4 +1,4 @@
-import { pathData } from '../../drawing/svg.ts';
+import { pathData } from '../../drawing/path-data.ts';
 import { boxHeight, boxUnion, boxWidth } from '../../geometry/box.ts';
 import type { Sheet, SheetSet } from '../../print/sheet.ts';
 import { useSheets } from './use-sheets.ts';

@@ -2,15 +2,16 @@ import paper from 'paper/dist/paper-core';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { arrange } from '../../src/drawing/arrange.ts';
 import { drawPattern } from '../../src/drawing/draw-piece.ts';
-import { pathData, toSvg } from '../../src/drawing/svg.ts';
+import { pathData } from '../../src/drawing/path-data.ts';
 import { areaOf } from '../../src/geometry/area.ts';
 import { boundsOf } from '../../src/geometry/bounds.ts';
 import { pathLength } from '../../src/geometry/measure.ts';
 import { arc, circle, line, type Path } from '../../src/geometry/path.ts';
 import { point } from '../../src/geometry/point.ts';
+import { cap } from '../drawing/caps.ts';
 import { expectNear } from '../geometry/near.ts';
 import { samplePieces } from '../pattern/sample-pieces.ts';
-import { cap } from './caps.ts';
+import { toSvg } from './svg.ts';
 
 beforeAll(() => {
   paper.setup(new paper.Size(10, 10));
