@@ -44,7 +44,7 @@ export const labelWords = (
     phrases: [
       ...[facts.cap, facts.wearer === '' ? '' : `For ${facts.wearer}`].filter((s) => s !== ''),
       ...cuts,
-      allowanceWords(piece, allowances, unit),
+      piece.cuts.length > 0 ? allowanceWords(piece, allowances, unit) : 'Nothing to cut',
       `Finished girth ${formatLength(facts.finishedGirth, unit)}`,
       dateWords(facts.date),
     ],

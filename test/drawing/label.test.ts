@@ -99,6 +99,12 @@ describe('what a piece says of itself', () => {
     expect(said(drawPiece(piece, allowances, options))).toContain('No seam allowance: cut on the line');
   });
 
+  it('says of a bought insert’s outline that there is nothing to cut, and so nothing of allowances', () => {
+    const outline = drawPattern(cap({ visorSource: 'insert' }), options).find(({ id }) => id === 'stiffener');
+    expect(said(outline!)).toContain('Nothing to cut');
+    expect(said(outline!)).not.toContain('on the line');
+  });
+
   it('on the table is only its name and how many to cut', () => {
     const [tip] = drawPattern(cap(), { ...options, label: null });
     expect(labelOf(tip!).flatMap((m) => m.lines)).toEqual(['Tip', 'Outer: cut 1']);

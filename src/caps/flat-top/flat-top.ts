@@ -175,7 +175,7 @@ const insertParts = (values: FlatTopValues, opening: Oval): VisorParts => {
     name: 'Insert outline',
     cuts: [],
     shape: own,
-    notes: [words`Nothing to cut: lay the bought insert on this to see that it was measured well.`],
+    notes: [words`Lay the bought insert on this to see that it was measured well.`],
   });
   return {
     pieces: [visor({ shape: cover, figures }), check],
