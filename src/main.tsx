@@ -5,12 +5,13 @@ import './ui/styles/controls.css';
 import './ui/styles/stages.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { useStudio } from './state/studio.ts';
+import { useStudio, wake } from './state/studio.ts';
 import { App } from './ui/App.tsx';
 import { fetchForm } from './ui/stages/forms.ts';
 
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no element to put the studio in');
+await wake();
 await fetchForm(useStudio.getState().stage);
 createRoot(root).render(
   <StrictMode>

@@ -1,5 +1,14 @@
 /** Where a parameter stands on the Cap stage. */
-export type ParameterGroup = 'fit' | 'crown' | 'band' | 'visor' | 'strap' | 'lining' | 'seams';
+export type ParameterGroup =
+  | 'fit'
+  | 'crown'
+  | 'band'
+  | 'visor'
+  | 'brim'
+  | 'back'
+  | 'strap'
+  | 'lining'
+  | 'seams';
 
 interface Described {
   /** The control's accessible name: stable. */
@@ -7,8 +16,8 @@ interface Described {
   /** One line of plain help: what the eye will see. */
   readonly help: string;
   readonly group: ParameterGroup;
-  /** The control is shown only while another parameter has this value. */
-  readonly when?: { readonly key: string; readonly is: string | boolean };
+  /** The control is shown only while another parameter has this value, or one of these. */
+  readonly when?: { readonly key: string; readonly is: string | boolean | readonly string[] };
 }
 
 interface Ranged extends Described {
@@ -36,6 +45,12 @@ export interface AngleParameter extends Ranged {
 export interface RatioParameter extends Ranged {
   readonly kind: 'ratio';
   readonly step: number;
+}
+
+/** A whole number of things. */
+export interface CountParameter extends Ranged {
+  readonly kind: 'count';
+  readonly step: 1;
 }
 
 /** Millimetres, or null to follow another parameter. */
@@ -71,6 +86,7 @@ export type Parameter =
   | LengthParameter
   | AngleParameter
   | RatioParameter
+  | CountParameter
   | FollowingParameter
   | ChoiceParameter
   | SwitchParameter
@@ -80,7 +96,7 @@ export type ParameterTable = Readonly<Record<string, Parameter>>;
 
 export type ParameterValue = number | string | boolean | null | readonly number[];
 
-type ValueOf<P extends Parameter> = P extends { kind: 'length' | 'angle' | 'ratio' }
+type ValueOf<P extends Parameter> = P extends { kind: 'length' | 'angle' | 'ratio' | 'count' }
   ? number
   : P extends { kind: 'following' }
     ? number | null
@@ -97,3 +113,13 @@ export type ValuesOf<T extends ParameterTable> = { readonly [K in keyof T]: Valu
 
 export const defaultsOf = <T extends ParameterTable>(table: T): ValuesOf<T> =>
   Object.fromEntries(Object.entries(table).map(([key, p]) => [key, p.default])) as ValuesOf<T>;
+
+/** The values of some style: its table says which rows there are. Rows of other styles may be among them, and are kept. */
+export type Values = Readonly<Record<string, ParameterValue>>;
+
+/** Whether a control is to be shown, by the value of the parameter it depends on. */
+export const applies = ({ when }: Parameter, values: Values): boolean => {
+  if (!when) return true;
+  const value = values[when.key];
+  return Array.isArray(when.is) ? when.is.some((one) => one === value) : value === when.is;
+};

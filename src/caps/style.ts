@@ -1,11 +1,15 @@
 import type { Pattern } from '../pattern/pattern.ts';
+import type { Figure } from '../pattern/piece.ts';
 import type { Problem } from '../pattern/problem.ts';
-import type { ParameterTable } from './parameter.ts';
+import type { Words } from '../words.ts';
+import type { Form } from './form.ts';
+import type { ParameterTable, Values } from './parameter.ts';
 
-/** What a style needs to know of a head: girth in mm, breadth over length. */
+/** What a style needs to know of a head: girth and the arc over the top from edge to edge in mm, breadth over length. */
 export interface Head {
   readonly girth: number;
   readonly ratio: number;
+  readonly arc: number;
 }
 
 /** What the app can say of a visor made for a bought insert. Lengths in mm. */
@@ -20,24 +24,49 @@ export interface InsertFit {
   readonly drop: number | null;
 }
 
+/** A number worth having in plain sight, and how it comes about. */
+export interface Fact {
+  readonly id: string;
+  /** Beside the figure: one word or two. */
+  readonly name: string;
+  readonly figure: Words;
+  /** Over the reckoning. */
+  readonly title: string;
+  readonly reckoning: readonly Figure[];
+}
+
 /** One cap, drafted. Lengths in mm. */
 export interface CapDraft {
   /** Inside the finished cap: head girth and ease. */
   readonly finishedGirth: number;
-  readonly crownGirth: number;
-  readonly tip: { readonly length: number; readonly breadth: number };
-  readonly visor: { readonly innerEdge: number; readonly insert: InsertFit | null };
+  readonly facts: readonly Fact[];
+  readonly insert: InsertFit | null;
   readonly pattern: Pattern;
 }
 
-/** A style of cap: its names, its parameters and the rule that turns them into pieces. */
-export interface Style<Values> {
+/** A mix of values to start from: the values it does not name stay as they are. */
+export interface Start<V> {
+  readonly name: string;
+  readonly values: Partial<V>;
+}
+
+/**
+ * A style of cap: its names, its parameters and the rules that turn them into a form and its pieces.
+ * The rules are methods, so that a style of its own values can stand among all styles; the decoder and the form
+ * give it one value of the right type for each row of its table.
+ */
+export interface Style<V = Values> {
   readonly id: string;
   readonly name: string;
   /** The trade's other names for it. */
   readonly alsoCalled: readonly string[];
+  /** What tells it from its neighbours, in one sentence. */
+  readonly tells: string;
   readonly parameters: ParameterTable;
-  /** What cannot be sewn as wished. Empty when `draft` may be called. */
-  readonly problems: (values: Values, head: Head) => readonly Problem[];
-  readonly draft: (values: Values, head: Head) => CapDraft;
+  readonly starts: readonly Start<V>[];
+  /** What cannot be sewn as wished. Empty when `draft` and `form` may be called. */
+  problems(values: V, head: Head): readonly Problem[];
+  draft(values: V, head: Head): CapDraft;
+  /** The shell in space: the same strips that its pieces are rolled out from. */
+  form(values: V, head: Head): Form;
 }

@@ -1,5 +1,5 @@
 import type { Problem } from '../pattern/problem.ts';
-import { mm, type Quantity, radians, ratio, words } from '../words.ts';
+import { count, mm, type Quantity, radians, ratio, words } from '../words.ts';
 import type { Parameter, ParameterTable, ParameterValue } from './parameter.ts';
 
 /** The field name of a parameter, as problems name it. */
@@ -29,6 +29,10 @@ const checkValue = (
     case 'ratio':
       return typeof value === 'number'
         ? inRange(field, parameter, value, ratio)
+        : [wrong(field, parameter.default)];
+    case 'count':
+      return typeof value === 'number' && Number.isInteger(value)
+        ? inRange(field, parameter, value, count)
         : [wrong(field, parameter.default)];
     case 'following':
       if (value === null) return [];

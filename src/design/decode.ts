@@ -1,5 +1,5 @@
-import { flatTopParameters } from '../caps/flat-top/parameters.ts';
-import type { Parameter, ParameterTable, ParameterValue, ValuesOf } from '../caps/parameter.ts';
+import type { Parameter, ParameterTable, ParameterValue, Values } from '../caps/parameter.ts';
+import { isStyleId, styleOf } from '../caps/registry.ts';
 import type { PaperName, PaperSpec } from '../print/paper.ts';
 import { defaultSpec } from './default-spec.ts';
 import type { CapSpec, HeadSpec, Spec } from './spec.ts';
@@ -54,6 +54,7 @@ const migrated = (spec: Data, version: unknown): Data => {
 const LONGEST = 1e5;
 const LONGEST_NAME = 120;
 const MOST_READINGS = 3;
+const MOST_WIDTHS = 12;
 
 const isData = (value: unknown): value is Data =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -61,6 +62,8 @@ const isNumber = (value: unknown): value is number => typeof value === 'number' 
 const isBoolean = (value: unknown): value is boolean => typeof value === 'boolean';
 const isNumberOrNull = (value: unknown): value is number | null => value === null || isNumber(value);
 const isName = (value: unknown): value is string => typeof value === 'string' && value.length <= LONGEST_NAME;
+const isValue = (value: unknown): value is ParameterValue =>
+  isNumberOrNull(value) || isBoolean(value) || isName(value) || isRow(MOST_WIDTHS)(value);
 const isOneOf =
   <T extends string>(...options: readonly T[]) =>
   (value: unknown): value is T =>
@@ -104,27 +107,44 @@ const decodeCap = (data: unknown, repaired: string[]): CapSpec => {
   const { cap } = defaultSpec;
   const { take } = reader(data, 'cap', repaired);
   const values = take('values', isData, {});
+  const style = take('style', isStyleId, cap.style);
   return {
-    style: take('style', isOneOf('flat-top'), cap.style),
+    style,
     name: take('name', isName, cap.name),
-    values: decodeValues(flatTopParameters, values, reader(values, 'cap', repaired)),
+    values: {
+      ...otherValues(values),
+      ...decodeValues(styleOf(style).parameters, values, reader(values, 'cap', repaired)),
+    },
   };
 };
 
 /** One value for each row of a style's table. A missing one is newer than the saved spec, not damaged. */
-const decodeValues = <T extends ParameterTable>(table: T, values: Data, { take }: Reader): ValuesOf<T> =>
+const decodeValues = (table: ParameterTable, values: Data, { take }: Reader): Values =>
   Object.fromEntries(
     Object.entries(table).map(([key, parameter]): [string, ParameterValue] => {
       const fallback: ParameterValue = parameter.default;
       return [key, values[key] === undefined ? fallback : take(key, fits(parameter), fallback)];
     }),
-  ) as ValuesOf<T>;
+  );
+
+/** What was wished of other styles is kept for the way back; what is no value at all goes without a word. */
+const otherValues = (values: Data): Values =>
+  Object.fromEntries(
+    Object.entries(values).filter((entry): entry is [string, ParameterValue] => isValue(entry[1])),
+  );
+
+/** The values for a style from those of the cap before: every row that both have is kept. */
+export const valuesFor = (table: ParameterTable, before: Values): Values => ({
+  ...before,
+  ...decodeValues(table, before, reader(before, 'cap', [])),
+});
 
 const fits = (parameter: Parameter): ((value: unknown) => value is ParameterValue) => {
   switch (parameter.kind) {
     case 'length':
     case 'angle':
     case 'ratio':
+    case 'count':
       return isNumber;
     case 'following':
       return isNumberOrNull;

@@ -1,6 +1,7 @@
-import { flatTop } from '../caps/flat-top/flat-top.ts';
-import type { CapDraft } from '../caps/style.ts';
+import { styleOf } from '../caps/registry.ts';
+import type { CapDraft, Head } from '../caps/style.ts';
 import { judgeGirth, meanGirth } from '../head/girth.ts';
+import { headArc } from '../head/head-arc.ts';
 import { headRatio } from '../head/head-ratio.ts';
 import type { Problem } from '../pattern/problem.ts';
 import { checkSeams, type SeamReport } from '../pattern/seam-check.ts';
@@ -10,7 +11,7 @@ import type { HeadSpec, Spec } from './spec.ts';
 /** Everything that follows from a spec. */
 export interface Draft extends CapDraft {
   readonly spec: Spec;
-  readonly headGirth: number;
+  readonly head: Head;
   readonly seams: readonly SeamReport[];
 }
 
@@ -26,16 +27,24 @@ export const derive = (spec: Spec): Derived => {
   const girth = meanGirth(spec.head.readings);
   const headProblems = problemsOfHead(girth, spec.head);
   if (girth === null || headProblems.length > 0) return { problems: headProblems, draft: null };
-  const head = { girth, ratio: headRatio(spec.head) };
+  const head = headOf(girth, spec.head);
 
   // Can this cap be sewn?
-  const problems = flatTop.problems(spec.cap.values, head);
+  const style = styleOf(spec.cap.style);
+  const problems = style.problems(spec.cap.values, head);
   if (problems.length > 0) return { problems, draft: null };
 
   // The pieces, and whether they meet.
-  const draft = flatTop.draft(spec.cap.values, head);
-  return { problems, draft: { ...draft, spec, headGirth: girth, seams: checkSeams(draft.pattern) } };
+  const draft = style.draft(spec.cap.values, head);
+  return { problems, draft: { ...draft, spec, head, seams: checkSeams(draft.pattern) } };
 };
+
+/** What styles know of a head whose girth is known. */
+const headOf = (girth: number, spec: HeadSpec): Head => ({
+  girth,
+  ratio: headRatio(spec),
+  arc: headArc(spec.arc, girth),
+});
 
 /** Breadth by length outside of this is a slip of the tape or of the finger: no oval to draft on. */
 const OVALS = { least: 0.6, most: 1 };

@@ -1,4 +1,5 @@
-import type { FlatTopValues } from '../caps/flat-top/parameters.ts';
+import type { Values } from '../caps/parameter.ts';
+import type { StyleId } from '../caps/registry.ts';
 import type { PaperSpec } from '../print/paper.ts';
 import type { Unit } from '../units.ts';
 
@@ -12,9 +13,10 @@ export interface HeadSpec {
 }
 
 export interface CapSpec {
-  readonly style: 'flat-top';
+  readonly style: StyleId;
   readonly name: string;
-  readonly values: FlatTopValues;
+  /** What was wished, by the names of the parameter tables: also of other styles, for the way back. */
+  readonly values: Values;
 }
 
 /** Everything the user chose, and nothing that can be computed: what is saved. */

@@ -23,11 +23,14 @@ export interface LabelWords {
 
 const seamNames: Readonly<Record<Exclude<SeamKind, 'none'>, string>> = {
   crown: 'top',
+  gore: 'long seams',
   side: 'sides',
   band: 'band',
   lower: 'lower edge',
   visorEdge: 'visor edge',
+  brimEdge: 'brim edge',
   strapEdge: 'strap edge',
+  hem: 'hem',
 };
 
 export const labelWords = (

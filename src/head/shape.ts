@@ -66,7 +66,7 @@ export const judgeRatio = (ratio: number): Judgement => {
  * side to side for a crown of 24 in (F. Anslow, Practical Millinery, 1922, p. 88). No survey of it was found; that
  * it grows with the girth, and the room left on both sides, are our own.
  */
-const ARC_PARTS = { frontToBack: 14 / 24, sideToSide: 13 / 24 } as const;
+export const ARC_PARTS = { frontToBack: 14 / 24, sideToSide: 13 / 24 } as const;
 const USUAL_ARCS: Range = { least: 0.43, most: 0.7 };
 /** An arc is at least as long as the head is across; and round the head is a longer way than over it. */
 const POSSIBLE_ARCS: Range = { least: 0.25, most: 1 };

@@ -5,8 +5,18 @@ import type { Words } from '../words.ts';
 /** What a piece can be cut from. */
 export type Cloth = 'outer' | 'lining' | 'interlining' | 'stiffener';
 
-/** The kinds of seam that can have an allowance of their own. 'none' is cut on the stitch line. */
-export type SeamKind = 'crown' | 'side' | 'band' | 'lower' | 'visorEdge' | 'strapEdge' | 'none';
+/** The kinds of seam that can have an allowance of their own. 'hem' is turned in; 'none' is cut on the stitch line. */
+export type SeamKind =
+  | 'crown'
+  | 'gore'
+  | 'side'
+  | 'band'
+  | 'lower'
+  | 'visorEdge'
+  | 'brimEdge'
+  | 'strapEdge'
+  | 'hem'
+  | 'none';
 
 /** One named stretch of a piece's outline, on the stitch line, counter-clockwise. */
 export interface Edge {

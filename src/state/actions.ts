@@ -1,4 +1,6 @@
-import type { ParameterValue } from '../caps/parameter.ts';
+import type { ParameterValue, Values } from '../caps/parameter.ts';
+import { fetchStyle, type StyleId } from '../caps/registry.ts';
+import { valuesFor } from '../design/decode.ts';
 import type { Spec } from '../design/spec.ts';
 import type { Unit } from '../units.ts';
 import { derived } from './derived.ts';
@@ -62,6 +64,26 @@ export const putGirth = (mm: number): void => {
   settle();
   const { wish } = get();
   set(wishing({ ...wish, head: { ...wish.head, readings: [mm] } }));
+};
+
+/** Changes the style once its rules are there. The head, the paper and every value that both styles have stay. */
+export const putStyle = async (id: StyleId): Promise<void> => {
+  try {
+    const { parameters } = await fetchStyle(id);
+    settle();
+    const { wish } = get();
+    const cap = { ...wish.cap, style: id, values: valuesFor(parameters, wish.cap.values) };
+    set(wishing({ ...wish, cap }));
+  } catch {
+    set({ notice: 'This style could not be fetched. Please try again when there is a connection.' });
+  }
+};
+
+/** Sets several values of the cap at once, as one step. */
+export const putValues = (values: Partial<Values>): void => {
+  settle();
+  const { wish } = get();
+  set(wishing({ ...wish, cap: { ...wish.cap, values: { ...wish.cap.values, ...(values as Values) } } }));
 };
 
 /** Switches units everywhere; a home paper of the other system follows, other papers stay. */

@@ -1,5 +1,5 @@
 import type { ParameterValue } from '../caps/parameter.ts';
-import type { CapSpec, HeadSpec, Spec } from '../design/spec.ts';
+import type { HeadSpec, Spec } from '../design/spec.ts';
 import type { PaperSpec } from '../print/paper.ts';
 
 /**
@@ -16,7 +16,7 @@ export const readField = (spec: Spec, id: FieldId): ParameterValue => {
     return reading === null ? spec.head[key as HeadKey] : (spec.head.readings[reading] ?? null);
   }
   if (part === 'paper') return spec.paper[key as PaperKey];
-  return key === 'name' ? spec.cap.name : spec.cap.values[key as ValueKey];
+  return key === 'name' ? spec.cap.name : (spec.cap.values[key] ?? null);
 };
 
 /** The spec with one field changed; the very same spec where nothing changes. A null reading is taken off the list. */
@@ -34,7 +34,6 @@ export const sameValue = (a: ParameterValue, b: ParameterValue): boolean =>
 
 type HeadKey = Exclude<keyof HeadSpec, 'readings'>;
 type PaperKey = keyof PaperSpec;
-type ValueKey = keyof CapSpec['values'];
 
 const halves = (id: FieldId): [string, string] => {
   const dot = id.indexOf('.');

@@ -1,3 +1,4 @@
+import { isStyleId, type StyleId } from '../caps/registry.ts';
 import { decodeSpec, encodeSpec, type SavedSpec } from '../design/decode.ts';
 import { derived } from './derived.ts';
 import { type Stage, stages } from './stage.ts';
@@ -22,6 +23,14 @@ export const toKeep = ({ wish, good, typed, stage, theme }: Studio): Kept => ({
 });
 
 type Restored = Pick<Studio, 'wish' | 'good' | 'typed' | 'stage' | 'theme' | 'notice'>;
+
+/** The styles that have to be there before what was kept can be read. */
+export const stylesKept = (kept: unknown): readonly StyleId[] => {
+  const { wish, good } = (kept ?? {}) as { readonly [K in 'wish' | 'good']?: MaybeSaved };
+  return [wish, good].map((saved) => saved?.spec?.cap?.style).filter(isStyleId);
+};
+
+type MaybeSaved = { readonly spec?: { readonly cap?: { readonly style?: unknown } } } | undefined;
 
 /** What was on the table last time, mended where the browser's keeping was damaged. `first` is the state of a first visit. */
 export const restore = (kept: unknown, first: Studio): Restored => {

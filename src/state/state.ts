@@ -5,8 +5,8 @@ import type { Typed } from './typed.ts';
 
 export type Theme = 'system' | 'light' | 'dark';
 
-/** Which reckoning lies open beside the table. */
-export type Detail = 'inside' | 'crown' | 'tip' | 'seams' | 'piece';
+/** Which reckoning lies open beside the table: that of the inside girth, of a fact of the draft, of all seams or of a piece. */
+export type Detail = 'inside' | `fact.${string}` | 'seams' | 'piece';
 
 export interface Studio {
   /** What the user asks for, even where it cannot be sewn. */

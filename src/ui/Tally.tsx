@@ -14,14 +14,15 @@ export const Tally = () => {
   const draft = useStudio((s) => derived(s.good).draft);
   const stopped = useStudio((s) => s.wish !== s.good);
   if (draft === null) return null;
-  const { finishedGirth, crownGirth, tip, seams } = draft;
+  const { finishedGirth, facts, seams } = draft;
   const meeting = seams.filter((seam) => seam.meets).length;
   return (
     <section className="tally" aria-label="The tally">
       {stopped && <Stopped />}
       <Item detail="inside" name="Inside" figure={words`${mm(finishedGirth)}`} />
-      <Item detail="crown" name="Crown" figure={words`${mm(crownGirth)}`} />
-      <Item detail="tip" name="Tip" figure={tipWords(tip)} />
+      {facts.map(({ id, name, figure }) => (
+        <Item key={id} detail={`fact.${id}`} name={name} figure={figure} />
+      ))}
       <Item detail="seams" figure={[`${meeting} of ${seams.length}`]} name="seams meet" after />
       <Sheets />
       <Item detail="piece" name="Show the arithmetic" />
@@ -43,9 +44,6 @@ const Stopped = () => {
     </p>
   );
 };
-
-const tipWords = ({ length, breadth }: { readonly length: number; readonly breadth: number }): Words =>
-  length === breadth ? words`${mm(length)} across` : words`${mm(length)} × ${mm(breadth)}`;
 
 interface ItemProps {
   readonly detail: Detail;

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import type { Values } from '../../src/caps/parameter.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
 import { derive } from '../../src/design/derive.ts';
 import type { Spec } from '../../src/design/spec.ts';
 import { inches } from '../../src/units.ts';
 
-const wish = (values: Partial<Spec['cap']['values']>, head: Partial<Spec['head']> = {}): Spec => ({
+const wish = (values: Values, head: Partial<Spec['head']> = {}): Spec => ({
   ...defaultSpec,
   head: { ...defaultSpec.head, ...head },
   cap: { ...defaultSpec.cap, values: { ...defaultSpec.cap.values, ...values } },
@@ -13,7 +14,7 @@ const wish = (values: Partial<Spec['cap']['values']>, head: Partial<Spec['head']
 describe('deriving a draft', () => {
   test('starts from the mean of the readings', () => {
     const { draft } = derive(wish({}, { readings: [540, 546, 549] }));
-    expect(draft?.headGirth).toBe(545);
+    expect(draft?.head.girth).toBe(545);
     expect(draft?.finishedGirth).toBe(545 + inches(1 / 2));
   });
 
@@ -61,14 +62,14 @@ describe('deriving a draft', () => {
     const { draft } = derive(
       wish({ visorSource: 'insert', insertWidth: 170, insertDepth: 60, insertBow: 40 }),
     );
-    const fit = draft!.visor.insert!;
+    const fit = draft!.insert!;
     // Chord 170 and bow 40 is an arc of radius 110.3 over 1.7596 rad.
     const r = (85 ** 2 + 40 ** 2) / 80;
     expect(fit.innerEdge).toBeCloseTo(2 * r * Math.asin(85 / r), 6);
     expect(fit.difference).toBeCloseTo(fit.innerEdge - fit.stretch, 9);
     expect(fit.drop).toBeGreaterThan(0.2);
     expect(fit.drop).toBeLessThan(1.2);
-    const straight = derive(wish({ visorSource: 'insert', insertBow: 0 })).draft!.visor.insert!;
+    const straight = derive(wish({ visorSource: 'insert', insertBow: 0 })).draft!.insert!;
     expect(straight.drop).toBeCloseTo(Math.PI / 2, 6);
   });
 });

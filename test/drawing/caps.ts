@@ -4,7 +4,7 @@ import { type FlatTopValues, flatTopParameters } from '../../src/caps/flat-top/p
 import { defaultsOf } from '../../src/caps/parameter.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
 
-export const HEAD = { girth: 546.1, ratio: 0.8 };
+export const HEAD = { girth: 546.1, ratio: 0.8, arc: 307 };
 export const defaults: FlatTopValues = defaultsOf(flatTopParameters);
 
 /** A flat-top cap with some wishes of its own. */

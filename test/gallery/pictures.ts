@@ -58,7 +58,7 @@ export const pictures: readonly Picture[] = [
 ];
 
 export const svgOf = ({ name, values, girth = inches(21.5), options }: Picture): string => {
-  const head = { girth, ratio: 0.8 };
+  const head = { girth, ratio: 0.8, arc: 307 };
   const wished = { ...defaultsOf(flatTopParameters), ...values };
   const problems = flatTop.problems(wished, head);
   if (problems.length > 0) throw new Error(`not a cap that can be sewn: ${JSON.stringify(problems)}`);

@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { halfShape, quarterShape, sideBandStrip, sideSlope } from '../../src/caps/parts/side-band-shape.ts';
-import { visorShape } from '../../src/caps/parts/visor-shape.ts';
+import {
+  halfShape,
+  quarterShape,
+  sideBandStrip,
+  sideSlope,
+} from '../../src/caps/parts/side-band/side-band-shape.ts';
+import { visorShape } from '../../src/caps/parts/visor/visor-shape.ts';
 import { pathLength, pointAt } from '../../src/geometry/measure.ts';
 import { anglesFromFront, type Oval, ovalArc, ovalNormal, ovalOfGirth } from '../../src/geometry/oval.ts';
 import { distance, type Point, point } from '../../src/geometry/point.ts';

@@ -22,21 +22,27 @@ const piece = (
 
 export const allowances: Allowances = {
   crown: 6.35,
+  gore: 6.35,
   side: 10,
   band: 8,
   lower: 12,
   visorEdge: 5,
+  brimEdge: 5,
   strapEdge: 5,
+  hem: 15,
   none: 0,
 };
 
 export const even = (width: number): Allowances => ({
   crown: width,
+  gore: width,
   side: width,
   band: width,
   lower: width,
   visorEdge: width,
+  brimEdge: width,
   strapEdge: width,
+  hem: width,
   none: 0,
 });
 

@@ -4,6 +4,7 @@ import { point } from '../../src/geometry/point.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
 import type { Notch, Piece } from '../../src/pattern/piece.ts';
 import { checkSeams } from '../../src/pattern/seam-check.ts';
+import { even } from './sample-pieces.ts';
 
 const piece = (
   id: string,
@@ -44,7 +45,7 @@ const sewn = (length: number, rim: readonly Notch[], strip: readonly Notch[], ea
       ring: true,
     },
   ],
-  allowances: { crown: 6, side: 6, band: 6, lower: 6, visorEdge: 6, strapEdge: 6, none: 0 },
+  allowances: even(6),
 });
 const check = (...wish: Parameters<typeof sewn>) => checkSeams(sewn(...wish))[0]!;
 const round = 200 * Math.PI;

@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { keepIn, openStudio } from './shelf.ts';
 
 let studio: Awaited<ReturnType<typeof openStudio>>;
-const ease = () => studio.now().wish.cap.values.ease;
+const ease = () => Number(studio.now().wish.cap.values.ease);
 const steps = () => studio.past.getState().pastStates.length;
 
 beforeEach(async () => {

@@ -31,7 +31,7 @@ describe('a field', () => {
   });
 
   it('leaves the very same spec where nothing changes, so that nothing is worked out again', () => {
-    expect(writeField(defaultSpec, 'cap.ease', defaultSpec.cap.values.ease)).toBe(defaultSpec);
+    expect(writeField(defaultSpec, 'cap.ease', defaultSpec.cap.values.ease!)).toBe(defaultSpec);
     expect(writeField(defaultSpec, 'cap.insertWidths', [])).toBe(defaultSpec);
     expect(writeField(defaultSpec, 'head.girth.2', null)).toBe(defaultSpec);
   });

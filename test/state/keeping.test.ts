@@ -125,6 +125,6 @@ describe('keeping', () => {
     studio.put('cap.ease', 22);
     rest();
     expect(studio.now().notice).toBeNull();
-    expect(studio.now().wish.cap.values.ease).toBe(22);
+    expect(Number(studio.now().wish.cap.values.ease)).toBe(22);
   });
 });

@@ -12,7 +12,8 @@ export const keepIn = (kept: Map<string, string>): void => {
 /** The studio as after opening the page: whatever was kept is there, nothing else is. */
 export const openStudio = async () => {
   vi.resetModules();
-  const { useStudio, past } = await import('../../src/state/studio.ts');
+  const { useStudio, past, wake } = await import('../../src/state/studio.ts');
+  await wake();
   const actions = await import('../../src/state/actions.ts');
   return { ...actions, past, now: useStudio.getState };
 };

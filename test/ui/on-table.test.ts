@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import type { Values } from '../../src/caps/parameter.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
 import type { Spec } from '../../src/design/spec.ts';
 import type { PieceDrawing } from '../../src/drawing/drawing.ts';
 import { onTable } from '../../src/ui/on-table.ts';
 
-const wished = (values: Partial<Spec['cap']['values']>): Spec => ({
+const wished = (values: Values): Spec => ({
   ...defaultSpec,
   cap: { ...defaultSpec.cap, values: { ...defaultSpec.cap.values, ...values } },
 });

@@ -1,18 +1,15 @@
-import { pathLength } from '../../geometry/measure.ts';
-import { type Oval, ovalOfGirth } from '../../geometry/oval.ts';
+import { ovalOfGirth } from '../../geometry/oval.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Figure, Piece } from '../../pattern/piece.ts';
-import { exactMm, mm, radians, ratio, words } from '../../words.ts';
-import { band, turningGap, turningGapMark, turningGapNote } from '../parts/band.ts';
-import { sideBand } from '../parts/side-band.ts';
-import { sideSlope } from '../parts/side-band-shape.ts';
-import { buttonMarks, strap } from '../parts/strap.ts';
-import { tip } from '../parts/tip.ts';
-import { stiffener, visor, visorInside, visorMoved } from '../parts/visor.ts';
-import { fitInsert, insertShape } from '../parts/visor-insert.ts';
-import { visorShape } from '../parts/visor-shape.ts';
-import type { CapDraft, Head, InsertFit, Style } from '../style.ts';
-import { allowancesOf } from './allowances.ts';
+import { exactMm, mm, words } from '../../words.ts';
+import { band, turningGap, turningGapMark, turningGapNote } from '../parts/band/band.ts';
+import { allowancesOf } from '../parts/seams/allowances.ts';
+import { buttonMarks, strap } from '../parts/strap/strap.ts';
+import { tipFacts } from '../parts/tip/tip-facts.ts';
+import { tippedCrown } from '../parts/tipped-crown/tipped-crown.ts';
+import { type VisorParts, visorParts } from '../parts/visor/visor-parts.ts';
+import type { CapDraft, Head, Style } from '../style.ts';
+import { flatTopForm } from './form.ts';
 import { type FlatTopValues, flatTopParameters } from './parameters.ts';
 import { flatTopProblems } from './problems.ts';
 import { flatTopSeams } from './seams.ts';
@@ -22,9 +19,19 @@ export const flatTop: Style<FlatTopValues> = {
   id: 'flat-top',
   name: 'Flat-top cap',
   alsoCalled: ['baker boy', 'fisherman', 'mariner', 'cabbie'],
+  tells: 'A flat round top on a side band that leans out over a straight band.',
   parameters: flatTopParameters,
+  starts: [
+    { name: 'Trim', values: { crownFullness: 50, sideBandHeight: 45, bandHeight: 35, strap: true } },
+    { name: 'Neat', values: { crownFullness: 76, sideBandHeight: 55, bandHeight: 38 } },
+    {
+      name: 'Full and floppy',
+      values: { crownFullness: 150, sideBandHeight: 70, bandHeight: 32, strap: false },
+    },
+  ],
   problems: flatTopProblems,
   draft: (values, head) => draftFlatTop(values, head),
+  form: flatTopForm,
 };
 
 const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
@@ -38,21 +45,14 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
 
   // The shell.
   const rim = ovalOfGirth(crownGirth, values.tipRatio);
-  const eighths = values.sideBandPieces === '4';
-  const shellTip = tip({
-    id: 'tip',
-    name: 'Tip',
-    cuts: [{ cloth: 'outer', count: 1 }],
-    rim,
-    eighths,
-    figures: girths,
-  });
-  const shellSide = sideBand({
-    id: 'sideBand',
-    name: 'Side band',
+  const shell = tippedCrown({
+    layer: 'shell',
     cloth: 'outer',
-    slope: sideSlope(rim, finishedGirth, values.sideBandHeight),
+    rim,
+    openingGirth: finishedGirth,
+    height: values.sideBandHeight,
     pieces: values.sideBandPieces,
+    figures: girths,
   });
   const strapWish = { ...values, width: values.strapWidth, visorStretch: peak.stretch };
   const shellBand = band({
@@ -73,22 +73,24 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
   });
 
   // Inside: a full lining, or a facing for the band alone.
-  const inside = values.lining
-    ? liningParts(values, finishedGirth, crownGirth, peak)
-    : { side: null, pieces: [facing(values, finishedGirth, peak.stretch)] };
+  const lining = values.lining ? liningCrown(values, finishedGirth, crownGirth) : null;
+  const inside = lining
+    ? [...lining.pieces, liningBand(values, finishedGirth, peak)]
+    : [facing(values, finishedGirth, peak.stretch)];
 
+  const [tipPiece, ...side] = shell.pieces;
   const pattern: Pattern = {
     pieces: [
-      shellTip,
-      ...shellSide.pieces,
+      tipPiece!,
+      ...side,
       ...peak.pieces,
       shellBand,
       ...(values.strap ? [strap(strapWish)] : []),
-      ...inside.pieces,
+      ...inside,
     ],
     seams: flatTopSeams({
-      shellSide,
-      liningSide: inside.side,
+      shell,
+      lining,
       strap: values.strap,
       girth: finishedGirth,
       visorStretch: peak.stretch,
@@ -97,143 +99,52 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
   };
   return {
     finishedGirth,
-    crownGirth,
-    tip: { length: 2 * rim.halfLength, breadth: 2 * rim.halfBreadth },
-    visor: { innerEdge: peak.stretch, insert: peak.insert },
+    facts: tipFacts(rim, girths[1]!),
+    insert: peak.insert,
     pattern,
   };
 };
 
-interface VisorParts {
-  readonly pieces: readonly Piece[];
-  /** The stretch of band that the cover is sewn to, as measured on the cover. */
-  readonly stretch: number;
-  readonly depth: number;
-  readonly insert: InsertFit | null;
-}
-
-const visorParts = (values: FlatTopValues, opening: Head): VisorParts => {
-  const oval = ovalOfGirth(opening.girth, opening.ratio);
-  return values.visorSource === 'insert' ? insertParts(values, oval) : draftedParts(values, oval);
-};
-
-const draftedParts = (values: FlatTopValues, opening: Oval): VisorParts => {
-  const shape = visorShape({
-    opening,
-    innerEdge: values.visorLength,
-    depth: values.visorDepth,
-    drop: values.visorDrop,
-    fullness: values.visorFullness,
-    tipRounding: values.visorTipRounding,
-  });
-  const { halfLength: a, halfBreadth: b } = opening;
-  const front = (b * b) / a;
-  const figures: readonly Figure[] = [
-    {
-      name: 'Radius of the head’s oval at the front',
-      formula: 'half breadth² ÷ half length',
-      worked: words`${exactMm(b)}² ÷ ${exactMm(a)} = ${exactMm(front)}`,
-    },
-    {
-      name: 'Flat radius of the inner edge at the centre',
-      formula: 'front radius ÷ cosine of the drop',
-      worked: words`${exactMm(front)} ÷ cos ${radians(values.visorDrop)} = ${exactMm(front / Math.cos(values.visorDrop))}`,
-    },
-    {
-      name: 'Head breadth by length',
-      formula: 'breadth ÷ length, 80 % unless measured',
-      worked: words`${exactMm(2 * b)} ÷ ${exactMm(2 * a)} = ${ratio(b / a)}`,
-    },
-  ];
-  return {
-    pieces: [visor({ shape, figures }), stiffener(shape, values.stiffenerClearance)],
-    stretch: pathLength(shape.inner),
-    depth: values.visorDepth,
-    insert: null,
-  };
-};
-
-const insertParts = (values: FlatTopValues, opening: Oval): VisorParts => {
-  const insert = {
-    width: values.insertWidth,
-    depth: values.insertDepth,
-    bow: values.insertBow,
-    widths: values.insertWidths,
-  };
-  const own = insertShape(insert);
-  const cover = visorMoved(own, values.stiffenerClearance);
-  const fit = fitInsert(insert, cover, opening);
-  const figures: readonly Figure[] = [
-    {
-      name: 'Inner edge of the cover',
-      formula: 'inner edge of the insert, moved out by the clearance',
-      worked: words`${exactMm(fit.innerEdge)}, ${exactMm(values.stiffenerClearance)} further out = ${exactMm(fit.stretch)}`,
-    },
-  ];
-  const check = visorInside({
-    id: 'stiffener',
-    name: 'Insert outline',
-    cuts: [],
-    shape: own,
-    notes: [words`Lay the bought insert on this to see that it was measured well.`],
-  });
-  return {
-    pieces: [visor({ shape: cover, figures }), check],
-    stretch: fit.stretch,
-    depth: values.insertWidths[0] ?? values.insertDepth,
-    insert: fit,
-  };
-};
-
-const liningParts = (values: FlatTopValues, finishedGirth: number, shellCrown: number, peak: VisorParts) => {
+const liningCrown = (values: FlatTopValues, finishedGirth: number, shellCrown: number) => {
   const crownGirth = shellCrown - values.liningTake;
-  const rim = ovalOfGirth(crownGirth, values.tipRatio);
-  const side = sideBand({
-    id: 'liningSide',
-    name: 'Lining side band',
+  return tippedCrown({
+    layer: 'lining',
     cloth: 'lining',
-    slope: sideSlope(rim, finishedGirth, values.sideBandHeight - values.liningTake),
+    rim: ovalOfGirth(crownGirth, values.tipRatio),
+    openingGirth: finishedGirth,
+    height: values.sideBandHeight - values.liningTake,
     pieces: values.sideBandPieces,
+    figures: [
+      {
+        name: 'Crown girth of the lining',
+        formula: 'crown girth − lining smaller by',
+        worked: words`${exactMm(shellCrown)} − ${exactMm(values.liningTake)} = ${exactMm(crownGirth)}`,
+      },
+    ],
   });
-  const figures: readonly Figure[] = [
-    {
-      name: 'Crown girth of the lining',
-      formula: 'crown girth − lining smaller by',
-      worked: words`${exactMm(shellCrown)} − ${exactMm(values.liningTake)} = ${exactMm(crownGirth)}`,
-    },
-  ];
+};
+
+const liningBand = (values: FlatTopValues, girth: number, peak: VisorParts): Piece => {
   const gap = turningGap(peak.depth);
-  const pieces: readonly Piece[] = [
-    tip({
-      id: 'liningTip',
-      name: 'Lining tip',
-      cuts: [{ cloth: 'lining', count: 1 }],
-      rim,
-      eighths: values.sideBandPieces === '4',
-      figures,
-    }),
-    ...side.pieces,
-    band({
-      id: 'liningBand',
-      name: 'Lining band',
-      cuts: [{ cloth: 'lining', count: 1 }],
-      girth: finishedGirth,
-      height: values.bandHeight,
-      visorStretch: peak.stretch,
-      top: 'band',
-      eighths: values.sideBandPieces === '4',
-      marks: [turningGapMark(finishedGirth, values.bandHeight, gap)],
-      figures: [
-        {
-          name: 'Turning gap',
-          formula: 'visor depth + 25 mm of room, up to the next 5 mm',
-          worked: words`${mm(peak.depth)} + ${mm(25)} → ${mm(gap)}`,
-        },
-      ],
-      notes: [turningGapNote(gap)],
-    }),
-  ];
-  return { side, pieces };
+  return band({
+    id: 'liningBand',
+    name: 'Lining band',
+    cuts: [{ cloth: 'lining', count: 1 }],
+    girth,
+    height: values.bandHeight,
+    visorStretch: peak.stretch,
+    top: 'band',
+    eighths: values.sideBandPieces === '4',
+    marks: [turningGapMark(girth, values.bandHeight, gap)],
+    figures: [
+      {
+        name: 'Turning gap',
+        formula: 'visor depth + 25 mm of room, up to the next 5 mm',
+        worked: words`${mm(peak.depth)} + ${mm(25)} → ${mm(gap)}`,
+      },
+    ],
+    notes: [turningGapNote(gap)],
+  });
 };
 
 /** Without a lining the band is faced with its own cloth; the facing's upper edge is neatened and left free. */

@@ -1,5 +1,10 @@
 import { type CSSProperties, type KeyboardEvent, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
-import type { AngleParameter, LengthParameter, RatioParameter } from '../../caps/parameter.ts';
+import type {
+  AngleParameter,
+  CountParameter,
+  LengthParameter,
+  RatioParameter,
+} from '../../caps/parameter.ts';
 import { change, put, settle } from '../../state/actions.ts';
 import type { FieldId } from '../../state/field.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -7,7 +12,7 @@ import { perFrame } from '../per-frame.ts';
 import type { Notation } from './notation.ts';
 import { draggedTo, stepOf, stepped } from './steps.ts';
 
-export type Ranged = LengthParameter | AngleParameter | RatioParameter;
+export type Ranged = LengthParameter | AngleParameter | RatioParameter | CountParameter;
 
 interface Props {
   readonly field: FieldId;

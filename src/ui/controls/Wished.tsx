@@ -1,5 +1,5 @@
-import { flatTopParameters } from '../../caps/flat-top/parameters.ts';
-import type { FollowingParameter, Parameter, ParameterTable } from '../../caps/parameter.ts';
+import { applies, type FollowingParameter, type Parameter } from '../../caps/parameter.ts';
+import { styleOf } from '../../caps/registry.ts';
 import { type FieldId, readField } from '../../state/field.ts';
 import { useStudio } from '../../state/studio.ts';
 import { useProblems } from '../../state/use-problems.ts';
@@ -9,19 +9,15 @@ import { lengthNotation, notationOf } from './notation.ts';
 import { Slider } from './Slider.tsx';
 import { Switch } from './Switch.tsx';
 
-const table: ParameterTable = flatTopParameters;
-
 /**
  * The control for one row of the parameter table, or nothing while its row does not apply; unless it stands in the
  * way of the wish, for then it must be there to be put right.
  */
 export const Wished = ({ name }: { readonly name: string }) => {
-  const parameter = table[name];
-  const applies = useStudio(
-    (s) => !parameter?.when || readField(s.wish, `cap.${parameter.when.key}`) === parameter.when.is,
-  );
+  const parameter = useStudio((s) => styleOf(s.wish.cap.style).parameters[name]);
+  const shown = useStudio((s) => parameter !== undefined && applies(parameter, s.wish.cap.values));
   const inTheWay = useProblems(`cap.${name}`).length > 0;
-  return parameter !== undefined && (applies || inTheWay) ? (
+  return parameter !== undefined && (shown || inTheWay) ? (
     <Control field={`cap.${name}`} parameter={parameter} />
   ) : null;
 };
@@ -31,6 +27,7 @@ const Control = ({ field, parameter }: { readonly field: FieldId; readonly param
     case 'length':
     case 'angle':
     case 'ratio':
+    case 'count':
       return <Slider field={field} parameter={parameter} />;
     case 'choice':
       return <Choice field={field} parameter={parameter} />;

@@ -55,6 +55,17 @@ const ratioNotation: Notation = {
   figures: () => true,
 };
 
+const countNotation: Notation = {
+  write: (value) => String(value),
+  read: (text) => {
+    const count = /^\s*\d{1,3}\s*$/.test(text) ? Number(text) : Number.NaN;
+    return Number.isInteger(count)
+      ? { ok: true, value: count }
+      : { ok: false, message: 'A whole number, please.' };
+  },
+  figures: () => true,
+};
+
 const rowNotation: Notation = {
   write: (value, unit) => (Array.isArray(value) ? formatRow(value, unit) : ''),
   read: (text, unit) => {
@@ -91,6 +102,8 @@ export const notationOf = (parameter: Parameter): Notation => {
       return angleNotation;
     case 'ratio':
       return ratioNotation;
+    case 'count':
+      return countNotation;
     case 'row':
       return rowNotation;
     case 'length':

@@ -1,7 +1,12 @@
-import type { AngleParameter, LengthParameter, RatioParameter } from '../../caps/parameter.ts';
+import type {
+  AngleParameter,
+  CountParameter,
+  LengthParameter,
+  RatioParameter,
+} from '../../caps/parameter.ts';
 import { inches, type Unit } from '../../units.ts';
 
-type Ranged = LengthParameter | AngleParameter | RatioParameter;
+type Ranged = LengthParameter | AngleParameter | RatioParameter | CountParameter;
 
 /** What one press of an arrow moves a parameter by, as a sewist would: 2 mm, or 1/8 in. In the parameter's own unit. */
 export const stepOf = (parameter: Ranged, unit: Unit): number =>
@@ -32,7 +37,8 @@ export const stepped = (
   if (press.key === 'End') return parameter.max;
   const direction = directions[press.key];
   if (direction === undefined) return null;
-  const step = stepOf(parameter, unit) * (press.shiftKey ? FINE : 1);
+  const fine = press.shiftKey && parameter.kind !== 'count' ? FINE : 1;
+  const step = stepOf(parameter, unit) * fine;
   return within(value + direction * step, parameter);
 };
 

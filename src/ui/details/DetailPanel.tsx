@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import type { Draft } from '../../design/derive.ts';
 import { open } from '../../state/actions.ts';
 import { derived } from '../../state/derived.ts';
 import type { Detail } from '../../state/state.ts';
@@ -13,13 +14,13 @@ export const openDetail = async (detail: Detail | null): Promise<void> => {
   open(detail);
 };
 
-const titles: Readonly<Record<Detail, string>> = {
-  inside: 'Finished inside girth',
-  crown: 'Crown girth',
-  tip: 'The tip',
-  seams: 'Seam check',
-  piece: 'The arithmetic',
-};
+const titles = { inside: 'Finished inside girth', seams: 'Seam check', piece: 'The arithmetic' } as const;
+
+/** Null for a fact that this cap does not have. */
+const titleOf = (detail: Detail, { facts }: Draft): string | null =>
+  detail in titles
+    ? titles[detail as keyof typeof titles]
+    : (facts.find(({ id }) => detail === `fact.${id}`)?.title ?? null);
 
 /** How a number of the tally comes about, beside the table. Escape closes it. */
 export const DetailPanel = () => {
@@ -44,12 +45,13 @@ export const DetailPanel = () => {
     document.addEventListener('keydown', onKeyDown);
     return () => document.removeEventListener('keydown', onKeyDown);
   }, [detail]);
-  if (detail === null || draft === null) return <aside id="detail" hidden />;
+  const title = detail === null || draft === null ? null : titleOf(detail, draft);
+  if (detail === null || draft === null || title === null) return <aside id="detail" hidden />;
   return (
     <aside id="detail" className="detail" aria-labelledby="detail-title">
       <div className="detail-head">
         <h2 id="detail-title" ref={heading} tabIndex={-1}>
-          {titles[detail]}
+          {title}
         </h2>
         <button type="button" onClick={() => open(null)}>
           Close

@@ -5,7 +5,7 @@ import { Said } from '../Said.tsx';
 
 /** What the app can say of a bought visor insert: how it meets the band it is sewn to, and how it will slope. */
 export const InsertFit = () => {
-  const fit = useStudio((s) => derived(s.good).draft?.visor.insert ?? null);
+  const fit = useStudio((s) => derived(s.good).draft?.insert ?? null);
   const wished = useStudio((s) => s.wish.cap.values.visorSource === 'insert');
   if (fit === null || !wished) return null;
   const apart = Math.abs(fit.difference);

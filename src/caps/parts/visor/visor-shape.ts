@@ -1,11 +1,12 @@
-import { fitPath } from '../../geometry/fit.ts';
-import { reversed } from '../../geometry/measure.ts';
-import { anglesFromFront, type Oval } from '../../geometry/oval.ts';
-import { offOval } from '../../geometry/oval-slope.ts';
-import type { Path } from '../../geometry/path.ts';
-import { add, left, type Point, point, scale, subtract } from '../../geometry/point.ts';
-import { type Strip, unroll } from '../../geometry/strip.ts';
-import { wholeEdge } from '../../geometry/whole-edge.ts';
+import { fitPath } from '../../../geometry/fit.ts';
+import { reversed } from '../../../geometry/measure.ts';
+import { anglesFromFront, type Oval } from '../../../geometry/oval.ts';
+import { offOval } from '../../../geometry/oval-slope.ts';
+import type { Path } from '../../../geometry/path.ts';
+import { add, left, type Point, point, scale, subtract } from '../../../geometry/point.ts';
+import { type Point3, point3 } from '../../../geometry/space.ts';
+import { type Strip, unroll } from '../../../geometry/strip.ts';
+import { wholeEdge } from '../../../geometry/whole-edge.ts';
 
 /** A visor as it is wished: a surface of equal slope off the front of the head's oval. mm and radians. */
 export interface VisorWish {
@@ -85,6 +86,34 @@ export const visorStrip = ({ opening, depth, drop }: VisorWish, stops: readonly 
     left: angles.map((angle) => offOval(opening, angle, 0, 0)),
     right: angles.map((angle) => offOval(opening, angle, out, down)),
   };
+};
+
+/** The whole visor in space, from the wearer's left to the right: left rail the opening, right rail the outer edge. */
+export const visorSheet = (wish: VisorWish): Strip => {
+  const half = wish.innerEdge / 2;
+  const reach = outerReach(wish);
+  const angles = anglesFromFront(
+    wish.opening,
+    reach.map(({ along }) => Math.min(along, half)),
+  );
+  const outer = anglesFromFront(
+    wish.opening,
+    reach.map(({ along }) => along),
+  );
+  const right = {
+    left: angles.map((angle) => offOval(wish.opening, angle, 0, 0)),
+    right: reach.map(({ out }, i) =>
+      offOval(wish.opening, outer[i]!, out * Math.cos(wish.drop), out * Math.sin(wish.drop)),
+    ),
+  };
+  const whole = (rail: readonly Point3[]) => [
+    ...rail
+      .slice(1)
+      .map((p) => point3(-p.x, p.y, p.z))
+      .reverse(),
+    ...rail,
+  ];
+  return { left: whole(right.left), right: whole(right.right) };
 };
 
 /** The visor rolled flat. */

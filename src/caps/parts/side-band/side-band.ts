@@ -1,10 +1,10 @@
-import { pathLength, pointAt } from '../../geometry/measure.ts';
-import { isRound } from '../../geometry/oval.ts';
-import { line } from '../../geometry/path.ts';
-import { type Point, point } from '../../geometry/point.ts';
-import type { Cut, Figure, Notch, Piece } from '../../pattern/piece.ts';
-import type { EdgeUse } from '../../pattern/seam.ts';
-import { count, exactMm, radians, words } from '../../words.ts';
+import { pathLength, pointAt } from '../../../geometry/measure.ts';
+import { isRound } from '../../../geometry/oval.ts';
+import { line } from '../../../geometry/path.ts';
+import { type Point, point } from '../../../geometry/point.ts';
+import type { Cut, Figure, Notch, Piece } from '../../../pattern/piece.ts';
+import type { EdgeUse } from '../../../pattern/seam.ts';
+import { count, exactMm, radians, words } from '../../../words.ts';
 import { halfShape, quarterShape, reachOf, type SideBandShape, type SideSlope } from './side-band-shape.ts';
 
 interface SideBandWish {

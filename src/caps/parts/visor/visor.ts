@@ -1,12 +1,12 @@
-import type { Box } from '../../geometry/box.ts';
-import { clipToBox } from '../../geometry/clip.ts';
-import { pathLength, pointAt, reversed } from '../../geometry/measure.ts';
-import { offsetOutline } from '../../geometry/offset.ts';
-import { line, type Path } from '../../geometry/path.ts';
-import { point } from '../../geometry/point.ts';
-import { wholeEdge } from '../../geometry/whole-edge.ts';
-import type { Cut, Figure, Piece } from '../../pattern/piece.ts';
-import { exactMm, type Words, words } from '../../words.ts';
+import type { Box } from '../../../geometry/box.ts';
+import { clipToBox } from '../../../geometry/clip.ts';
+import { pathLength, pointAt, reversed } from '../../../geometry/measure.ts';
+import { offsetOutline } from '../../../geometry/offset.ts';
+import { line, type Path } from '../../../geometry/path.ts';
+import { point } from '../../../geometry/point.ts';
+import { wholeEdge } from '../../../geometry/whole-edge.ts';
+import type { Cut, Figure, Piece } from '../../../pattern/piece.ts';
+import { exactMm, type Words, words } from '../../../words.ts';
 import type { VisorShape } from './visor-shape.ts';
 
 interface VisorPieceWish {

@@ -1,9 +1,9 @@
-import { isRound, type Oval, ovalGirth, ovalPath } from '../../geometry/oval.ts';
-import { line } from '../../geometry/path.ts';
-import { point } from '../../geometry/point.ts';
-import type { Cut, Figure, Notch, Piece } from '../../pattern/piece.ts';
-import { exactMm, ratio, words } from '../../words.ts';
-import { eighthNotches, quarterNotches } from './girth-notches.ts';
+import { isRound, type Oval, ovalGirth, ovalPath } from '../../../geometry/oval.ts';
+import { line } from '../../../geometry/path.ts';
+import { point } from '../../../geometry/point.ts';
+import type { Cut, Figure, Notch, Piece } from '../../../pattern/piece.ts';
+import { exactMm, ratio, words } from '../../../words.ts';
+import { eighthNotches, quarterNotches } from '../girth-notches.ts';
 
 interface TipWish {
   readonly id: string;

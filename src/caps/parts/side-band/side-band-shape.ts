@@ -1,13 +1,13 @@
-import { fitPath } from '../../geometry/fit.ts';
-import { reversed } from '../../geometry/measure.ts';
-import { isRound, type Oval, ovalGirth } from '../../geometry/oval.ts';
-import { offOval } from '../../geometry/oval-slope.ts';
-import { line, type Path, pathEnd, pathStart } from '../../geometry/path.ts';
-import { direction, type Point, point, subtract } from '../../geometry/point.ts';
-import { ringSector } from '../../geometry/ring-sector.ts';
-import { type Strip, unroll } from '../../geometry/strip.ts';
-import { rotated, translated } from '../../geometry/transform.ts';
-import { wholeEdge } from '../../geometry/whole-edge.ts';
+import { fitPath } from '../../../geometry/fit.ts';
+import { reversed } from '../../../geometry/measure.ts';
+import { isRound, type Oval, ovalGirth } from '../../../geometry/oval.ts';
+import { offOval } from '../../../geometry/oval-slope.ts';
+import { line, type Path, pathEnd, pathStart } from '../../../geometry/path.ts';
+import { direction, type Point, point, subtract } from '../../../geometry/point.ts';
+import { ringSector } from '../../../geometry/ring-sector.ts';
+import { type Strip, unroll } from '../../../geometry/strip.ts';
+import { rotated, translated } from '../../../geometry/transform.ts';
+import { wholeEdge } from '../../../geometry/whole-edge.ts';
 
 /** The slope between a crown's rim and the band below it: the same height of cloth, at the same lean, all round. */
 export interface SideSlope {

@@ -1,9 +1,9 @@
-import { line } from '../../geometry/path.ts';
-import { point } from '../../geometry/point.ts';
-import type { Cut, Figure, Piece, PieceMark, SeamKind } from '../../pattern/piece.ts';
-import { exactMm, mm, type Words, words } from '../../words.ts';
-import { eighthNotches, quarterNotches } from './girth-notches.ts';
-import { rectangle } from './rectangle.ts';
+import { line } from '../../../geometry/path.ts';
+import { point } from '../../../geometry/point.ts';
+import type { Cut, Figure, Piece, PieceMark, SeamKind } from '../../../pattern/piece.ts';
+import { exactMm, mm, type Words, words } from '../../../words.ts';
+import { eighthNotches, quarterNotches } from '../girth-notches.ts';
+import { rectangle } from '../rectangle.ts';
 
 interface BandWish {
   readonly id: string;

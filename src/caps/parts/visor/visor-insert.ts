@@ -1,12 +1,12 @@
-import { fitPath } from '../../geometry/fit.ts';
-import { crossings } from '../../geometry/intersect.ts';
-import { pathLength, reversed } from '../../geometry/measure.ts';
-import { anglesFromFront, type Oval, ovalNormal } from '../../geometry/oval.ts';
-import { arc, line, type Path, pathEnd } from '../../geometry/path.ts';
-import { direction, distance, ORIGIN, point } from '../../geometry/point.ts';
-import { splineThrough } from '../../geometry/spline.ts';
-import { wholeEdge } from '../../geometry/whole-edge.ts';
-import type { InsertFit } from '../style.ts';
+import { fitPath } from '../../../geometry/fit.ts';
+import { crossings } from '../../../geometry/intersect.ts';
+import { pathLength, reversed } from '../../../geometry/measure.ts';
+import { anglesFromFront, type Oval, ovalNormal } from '../../../geometry/oval.ts';
+import { arc, line, type Path, pathEnd } from '../../../geometry/path.ts';
+import { direction, distance, ORIGIN, point } from '../../../geometry/point.ts';
+import { splineThrough } from '../../../geometry/spline.ts';
+import { wholeEdge } from '../../../geometry/whole-edge.ts';
+import type { InsertFit } from '../../style.ts';
 import type { VisorShape } from './visor-shape.ts';
 
 /** What a ruler says of a bought visor insert lying flat, mm. */

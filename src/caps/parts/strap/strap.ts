@@ -1,7 +1,7 @@
-import { arc, line } from '../../geometry/path.ts';
-import { point } from '../../geometry/point.ts';
-import type { Piece, PieceMark } from '../../pattern/piece.ts';
-import { exactMm, mm, words } from '../../words.ts';
+import { arc, line } from '../../../geometry/path.ts';
+import { point } from '../../../geometry/point.ts';
+import type { Piece, PieceMark } from '../../../pattern/piece.ts';
+import { exactMm, mm, words } from '../../../words.ts';
 
 export interface StrapWish {
   /** The stretch of band that the visor takes, mm. */

@@ -1,0 +1,31 @@
+import { ovalOfGirth } from '../../geometry/oval.ts';
+import { offOval } from '../../geometry/oval-slope.ts';
+import type { Form } from '../form.ts';
+import { bandStrip } from '../parts/band/form.ts';
+import { reachOf, sideSlope } from '../parts/side-band/side-band-shape.ts';
+import { dropOf, sideBandStrips, tipStrip } from '../parts/tipped-crown/form.ts';
+import { visorStrips } from '../parts/visor/form.ts';
+import { visorParts } from '../parts/visor/visor-parts.ts';
+import type { Head } from '../style.ts';
+import type { FlatTopValues } from './parameters.ts';
+
+const ROUND_STEPS = 256;
+
+/** A flat-top cap in space: tip, side band, band and visor. */
+export const flatTopForm = (values: FlatTopValues, head: Head): Form => {
+  const opening = { ...head, girth: head.girth + values.ease };
+  const rim = ovalOfGirth(opening.girth + values.crownFullness, values.tipRatio);
+  const slope = sideSlope(rim, opening.girth, values.sideBandHeight);
+  const top = values.bandHeight + dropOf(slope);
+  const lower = Array.from({ length: ROUND_STEPS + 1 }, (_, i) =>
+    offOval(rim, -Math.PI / 2 + (i * 2 * Math.PI) / ROUND_STEPS, -reachOf(slope), 0),
+  );
+  return {
+    strips: [
+      { piece: 'tip', copy: 0, strip: tipStrip(rim, top) },
+      ...sideBandStrips(slope, values.sideBandPieces, top),
+      bandStrip(lower, values.bandHeight),
+      ...visorStrips(values, visorParts(values, opening), opening, rim.halfLength - reachOf(slope)),
+    ],
+  };
+};

@@ -1,0 +1,17 @@
+import type { EdgeUse, Seam } from '../../../pattern/seam.ts';
+import { back, one, plain, ring } from '../seams/seam.ts';
+
+/** The seam that closes a straight band into a ring, at the centre back. */
+export const backSeam = (id: string, name: string, band: string): Seam =>
+  plain(id, name, 'side', [one(band, 'right')], [back(band, 'left')]);
+
+/** The upper edge of a band to what is above it, going round from the centre back. */
+export const topSeam = (id: string, name: string, above: readonly EdgeUse[], band: string): Seam =>
+  ring(id, name, 'band', above, [back(band, 'top')]);
+
+/** The stretch of a band's lower edge, centred on the front, that a visor is sewn to. mm. */
+export const visorStretchOf = (band: string, girth: number, stretch: number): EdgeUse => ({
+  ...one(band, 'bottom'),
+  from: (girth - stretch) / 2,
+  to: (girth + stretch) / 2,
+});

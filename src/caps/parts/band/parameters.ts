@@ -1,0 +1,20 @@
+import { inches } from '../../../units.ts';
+import type { ParameterTable, ValuesOf } from '../../parameter.ts';
+
+/** What can be wished of the band that grips the head. */
+export const bandParameters = {
+  bandHeight: {
+    kind: 'length',
+    label: 'Band height',
+    help: 'The straight band that grips the head.',
+    group: 'band',
+    min: 20,
+    max: 70,
+    step: 2,
+    inchStep: 1 / 8,
+    default: inches(1.5),
+    usual: [25, 45],
+  },
+} as const satisfies ParameterTable;
+
+export type BandValues = ValuesOf<typeof bandParameters>;

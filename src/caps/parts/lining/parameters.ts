@@ -1,0 +1,27 @@
+import type { ParameterTable, ValuesOf } from '../../parameter.ts';
+
+/** What can be wished of a lining. */
+export const liningParameters = {
+  lining: {
+    kind: 'switch',
+    label: 'Lining',
+    help: 'A full lining. Without it the band gets a facing.',
+    group: 'lining',
+    default: true,
+  },
+  liningTake: {
+    kind: 'length',
+    label: 'Lining smaller by',
+    help: 'Taken off the lining’s crown girth and height so that it does not bag.',
+    group: 'lining',
+    min: 0,
+    max: 8,
+    step: 0.5,
+    inchStep: 1 / 32,
+    default: 2.5,
+    usual: [2, 3],
+    when: { key: 'lining', is: true },
+  },
+} as const satisfies ParameterTable;
+
+export type LiningValues = ValuesOf<typeof liningParameters>;

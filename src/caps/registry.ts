@@ -1,0 +1,30 @@
+import { flatTop } from './flat-top/flat-top.ts';
+import type { Style } from './style.ts';
+
+/** Every style of the family, in the order in which they are offered. All but the first visit's are fetched on demand. */
+const fetching = {
+  'flat-top': () => Promise.resolve(flatTop),
+} as const satisfies Readonly<Record<string, () => Promise<Style>>>;
+
+export type StyleId = keyof typeof fetching;
+export const styleIds = Object.keys(fetching) as readonly StyleId[];
+
+export const isStyleId = (value: unknown): value is StyleId => styleIds.some((id) => id === value);
+
+const fetched = new Map<StyleId, Style>([['flat-top', flatTop]]);
+
+/** Fetches a style's rules, once. */
+export const fetchStyle = async (id: StyleId): Promise<Style> => {
+  const style = fetched.get(id) ?? (await fetching[id]());
+  fetched.set(id, style);
+  return style;
+};
+
+export const fetchStyles = (): Promise<readonly Style[]> => Promise.all(styleIds.map(fetchStyle));
+
+/** A style that has been fetched. To ask for another is a programmer's error: a spec comes to the table after its style. */
+export const styleOf = (id: StyleId): Style => {
+  const style = fetched.get(id);
+  if (!style) throw new Error(`the style ${id} has not been fetched`);
+  return style;
+};

@@ -1,0 +1,72 @@
+import { useEffect, useId, useState } from 'react';
+import { fetchStyles, isStyleId, styleOf } from '../../caps/registry.ts';
+import type { Head, Style } from '../../caps/style.ts';
+import { formPicture } from '../../drawing/form-picture.ts';
+import { putStyle, putValues } from '../../state/actions.ts';
+import { derived } from '../../state/derived.ts';
+import { useStudio } from '../../state/studio.ts';
+import { styleSketch } from './style-sketch.ts';
+
+/** Every style as a small drawing of its own form on this head, with its names; and points to start from. */
+export const StyleChooser = () => {
+  const [styles, setStyles] = useState<readonly Style[]>([]);
+  useEffect(() => {
+    void fetchStyles().then(setStyles);
+  }, []);
+  const name = useId();
+  const chosen = useStudio((s) => s.wish.cap.style);
+  const head = useStudio((s) => derived(s.good).draft?.head ?? null);
+  if (head === null) return null;
+  return (
+    <>
+      <fieldset className="styles">
+        <legend className="unseen">Style</legend>
+        {styles.map((style) => (
+          <label key={style.id} className="style">
+            <input
+              type="radio"
+              name={name}
+              checked={style.id === chosen}
+              onChange={() => {
+                if (isStyleId(style.id)) void putStyle(style.id);
+              }}
+            />
+            <Sketch style={style} head={head} />
+            <b>{style.name}</b>
+            {style.alsoCalled.length > 0 && <span className="help">{style.alsoCalled.join(', ')}</span>}
+            <span className="help">{style.tells}</span>
+          </label>
+        ))}
+      </fieldset>
+      <Starts style={styleOf(chosen)} />
+    </>
+  );
+};
+
+const Sketch = ({ style, head }: { readonly style: Style; readonly head: Head }) => {
+  const values = useStudio((s) => s.good.cap.values);
+  const { box, patches } = formPicture(styleSketch(style, values, head));
+  return (
+    <svg
+      viewBox={`${box.min.x} ${-box.max.y} ${box.max.x - box.min.x} ${box.max.y - box.min.y}`}
+      aria-hidden="true"
+    >
+      {patches.map((d) => (
+        <path key={d} d={d} />
+      ))}
+    </svg>
+  );
+};
+
+/** Mixes to start from, taken at once and undone like anything else. */
+const Starts = ({ style }: { readonly style: Style }) =>
+  style.starts.length === 0 ? null : (
+    <fieldset className="starts">
+      <legend>Start from</legend>
+      {style.starts.map(({ name, values }) => (
+        <button key={name} type="button" onClick={() => putValues(values)}>
+          {name}
+        </button>
+      ))}
+    </fieldset>
+  );
