@@ -8,6 +8,8 @@ export interface FormStrip {
   readonly strip: Strip;
   /** Its other face is seen too: a visor, a brim. */
   readonly open?: true;
+  /** Stands for something bought, as near as its measures tell: the piece is not rolled out from it. */
+  readonly likeness?: true;
 }
 
 /**

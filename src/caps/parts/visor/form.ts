@@ -30,5 +30,13 @@ export const visorStrips = (
     tipRounding: values.visorTipRounding,
   });
   const moved = (rail: typeof left) => rail.map((p) => point3(p.x, p.y + front - oval.halfLength, p.z));
-  return [{ piece: 'visor', copy: 0, strip: { left: moved(left), right: moved(right) }, open: true }];
+  return [
+    {
+      piece: 'visor',
+      copy: 0,
+      strip: { left: moved(left), right: moved(right) },
+      open: true,
+      ...(insert ? { likeness: true } : {}),
+    },
+  ];
 };
