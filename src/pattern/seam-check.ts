@@ -1,8 +1,7 @@
-import { pathLength } from '../geometry/measure.ts';
 import { SEAM } from '../geometry/tolerance.ts';
+import { type Side, walker } from './chain.ts';
 import type { Pattern } from './pattern.ts';
-import type { Piece } from './piece.ts';
-import type { EdgeUse, Seam } from './seam.ts';
+import type { Seam } from './seam.ts';
 
 /** What the check found of one seam. Lengths in mm, measured on the pieces' own edges. */
 export interface SeamReport {
@@ -20,11 +19,10 @@ export interface SeamReport {
 
 /** Measures both sides of every seam and pairs their notches. */
 export const checkSeams = (pattern: Pattern): readonly SeamReport[] => {
-  const pieces = new Map(pattern.pieces.map((piece) => [piece.id, piece]));
-  const lengths = edgeLengths(pattern.pieces);
+  const walk = walker(pattern.pieces);
   return pattern.seams.map((seam) => {
-    const a = walkChain(pieces, lengths, seam.a);
-    const b = walkChain(pieces, lengths, seam.b);
+    const a = walk(seam.a);
+    const b = walk(seam.b);
     const ease = b.length / a.length - 1;
     const scale = 1 + seam.ease;
     const difference = b.length / scale - a.length;
@@ -33,45 +31,6 @@ export const checkSeams = (pattern: Pattern): readonly SeamReport[] => {
     return { seam, a: a.length, b: b.length, difference, ease, notches, meets };
   });
 };
-
-interface Stop {
-  readonly at: number;
-  readonly count: number;
-  readonly name: string;
-}
-
-/** One side of a seam, laid out straight: its length, the notches on it and the joints between its edges. */
-interface Side {
-  readonly length: number;
-  readonly stops: readonly Stop[];
-  readonly joints: readonly number[];
-}
-
-type Lengths = ReadonlyMap<string, number>;
-
-const edgeLengths = (pieces: readonly Piece[]): Lengths =>
-  new Map(pieces.flatMap((p) => p.outline.map((e) => [`${p.id}.${e.name}`, pathLength(e.path)] as const)));
-
-function walkChain(pieces: ReadonlyMap<string, Piece>, lengths: Lengths, chain: readonly EdgeUse[]): Side {
-  let length = 0;
-  const stops: Stop[] = [];
-  const joints = [0];
-  for (const use of chain) {
-    const piece = pieces.get(use.piece);
-    const whole = lengths.get(`${use.piece}.${use.edge}`);
-    if (!piece || whole === undefined) throw new RangeError(`no edge ${use.piece}.${use.edge} to sew`);
-    const [from, to] = [use.from ?? 0, use.to ?? whole];
-    for (const notch of piece.notches) {
-      if (notch.edge !== use.edge) continue;
-      const along = use.backwards ? whole - notch.at : notch.at;
-      if (along < from - SEAM || along > to + SEAM) continue;
-      stops.push({ at: length + along - from, count: notch.count, name: `${piece.name}, ${notch.name}` });
-    }
-    length += to - from;
-    joints.push(length);
-  }
-  return { length, stops, joints };
-}
 
 /**
  * Notches meet when they stand at the same place with the same count; a joint between pieces is as good as a notch.

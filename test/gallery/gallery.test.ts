@@ -1,7 +1,8 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { pictures, svgOf } from './pictures.ts';
+import { svgOf } from './picture.ts';
+import { pictures } from './pictures.ts';
 
 /** Set GALLERY=rewrite to draw the stored pictures anew; then look at each that has changed. */
 const rewrite = process.env.GALLERY === 'rewrite';

@@ -1,6 +1,6 @@
 import { line } from '../../../geometry/path.ts';
 import { point } from '../../../geometry/point.ts';
-import type { Cut, Figure, Piece, PieceMark, SeamKind } from '../../../pattern/piece.ts';
+import type { Cut, Figure, Notch, Piece, PieceMark, SeamKind } from '../../../pattern/piece.ts';
 import { exactMm, mm, type Words, words } from '../../../words.ts';
 import { eighthNotches, quarterNotches } from '../girth-notches.ts';
 import { rectangle } from '../rectangle.ts';
@@ -12,11 +12,13 @@ interface BandWish {
   /** Round the seam line, mm: the finished girth. */
   readonly girth: number;
   readonly height: number;
-  /** The stretch of the lower edge, centred on the front, that the visor is sewn to. */
+  /** The stretch of the lower edge, centred on the front, that the visor is sewn to; 0 without one. */
   readonly visorStretch: number;
   readonly top: SeamKind;
   /** Notches between the quarters of the upper edge too, where the side band comes in quarters. */
   readonly eighths: boolean;
+  /** The notches of the upper edge, mm along it from the wearer's-right end; the quarters and eighths where left out. */
+  readonly topNotches?: readonly Omit<Notch, 'edge'>[];
   readonly marks?: readonly PieceMark[];
   readonly figures?: readonly Figure[];
   readonly notes?: readonly Words[];
@@ -48,11 +50,12 @@ export const band = ({
     foldable: true,
     grain: [point(girth * 0.06, height * 0.5), point(girth * 0.14, height * 0.5)],
     notches: [
-      ...quarterNotches('top', girth),
-      ...(eighths ? eighthNotches('top', girth) : []),
+      ...(rest.topNotches?.map((notch) => ({ ...notch, edge: 'top' })) ?? [
+        ...quarterNotches('top', girth),
+        ...(eighths ? eighthNotches('top', girth) : []),
+      ]),
       ...quarterNotches('bottom', girth),
-      { edge: 'bottom', at: (girth - visorStretch) / 2, count: 1, name: 'visor end' },
-      { edge: 'bottom', at: (girth + visorStretch) / 2, count: 1, name: 'visor end' },
+      ...(visorStretch > 0 ? visorEnds(girth, visorStretch) : []),
     ],
     centreLines: [[line(point(0, 0), point(0, height))]],
     marks: rest.marks ?? [],
@@ -63,15 +66,27 @@ export const band = ({
     ],
     figures: [
       ...(rest.figures ?? []),
-      {
-        name: 'From the centre front to each end of the visor',
-        formula: 'visor inner edge ÷ 2',
-        worked: words`${exactMm(visorStretch)} ÷ 2 = ${exactMm(visorStretch / 2)}`,
-      },
+      ...(visorStretch > 0
+        ? [
+            {
+              name: 'From the centre front to each end of the visor',
+              formula: 'visor inner edge ÷ 2',
+              worked: words`${exactMm(visorStretch)} ÷ 2 = ${exactMm(visorStretch / 2)}`,
+            },
+          ]
+        : []),
     ],
     notes: rest.notes ?? [],
   };
 };
+
+const visorEnds = (girth: number, stretch: number): readonly Notch[] =>
+  [-1, 1].map((side) => ({
+    edge: 'bottom',
+    at: (girth + side * stretch) / 2,
+    count: 1,
+    name: 'visor end',
+  }));
 
 /** Room beyond the depth of a folded visor for its two layers of stiffener, its cloth and a hand, mm (our own measure). */
 const TURNING_ROOM = 25;

@@ -1,5 +1,6 @@
 import { pathLength } from '../../../geometry/measure.ts';
 import { type Oval, ovalOfGirth } from '../../../geometry/oval.ts';
+import { notchesToMeet, type Side } from '../../../pattern/chain.ts';
 import type { Figure, Piece } from '../../../pattern/piece.ts';
 import { exactMm, radians, ratio, words } from '../../../words.ts';
 import type { Head, InsertFit } from '../../style.ts';
@@ -107,3 +108,19 @@ const insertParts = (values: VisorValues, opening: Oval): VisorParts => {
     insert: fit,
   };
 };
+
+/** The same visor with the notches that the stretch it is sewn to has: front seams, middles of gores. */
+export const visorMeeting = (visor: VisorParts, front: Side): VisorParts => ({
+  ...visor,
+  pieces: visor.pieces.map((piece) =>
+    piece.id === 'visor'
+      ? {
+          ...piece,
+          notches: [
+            ...piece.notches.filter(({ edge }) => edge !== 'inner'),
+            ...notchesToMeet('inner', front),
+          ],
+        }
+      : piece,
+  ),
+});

@@ -1,0 +1,41 @@
+import { defaultsOf, type Values } from '../../src/caps/parameter.ts';
+import type { Head, Style } from '../../src/caps/style.ts';
+import { arrange } from '../../src/drawing/arrange.ts';
+import { drawPattern } from '../../src/drawing/draw-piece.ts';
+import type { DrawingOptions } from '../../src/drawing/drawing-options.ts';
+import { inches } from '../../src/units.ts';
+import { toSvg } from './svg.ts';
+
+interface Wish<V> {
+  readonly name: string;
+  readonly values?: Partial<V>;
+  readonly girth?: number;
+  readonly options?: Partial<DrawingOptions>;
+}
+
+/** One drawing of the gallery: the pieces of a style with some values. */
+export interface Picture extends Wish<Values> {
+  readonly style: Style;
+}
+
+/** Pictures of one style. */
+export const of = <V>(style: Style<V>, wishes: readonly Wish<V>[]): readonly Picture[] =>
+  wishes.map((wish) => ({ ...wish, style: style as Style }) as Picture);
+
+export const svgOf = ({ name, style, values, girth = inches(21.5), options }: Picture): string => {
+  const head: Head = { girth, ratio: 0.8, arc: 0.5625 * girth };
+  const wished = { ...defaultsOf(style.parameters), ...values } as Values;
+  const problems = style.problems(wished, head);
+  if (problems.length > 0) throw new Error(`not a cap that can be sewn: ${JSON.stringify(problems)}`);
+  const draft = style.draft(wished, head);
+  const label = {
+    cap: 'Canal band cap',
+    wearer: 'Cornet',
+    finishedGirth: draft.finishedGirth,
+    date: '2026-11-25',
+  };
+  return toSvg(
+    arrange(drawPattern(draft.pattern, { unit: 'cm', halves: false, dimensions: false, label, ...options })),
+    name.replaceAll('-', ' '),
+  );
+};
