@@ -31,11 +31,12 @@ export const cheapestSteps = (m: number, { from, to }: Corridor, costs: StepCost
       for (let step = 0; step < 2; step++) {
         if (step === 0 ? i === 0 : j === 0) continue;
         const last = step === 0 ? place - m : place - 1;
-        const afterLeft = best[2 * last]! + (turns ? turns[4 * last + step]! : 0);
-        const afterRight = best[2 * last + 1]! + (turns ? turns[4 * last + 2 + step]! : 0);
+        const folded = last > 0 ? turns : undefined;
+        const afterLeft = best[2 * last]! + (folded ? folded[4 * last + step]! : 0);
+        const afterRight = best[2 * last + 1]! + (folded ? folded[4 * last + 2 + step]! : 0);
         const triangle = step === 0 ? left[last]! : right[last]!;
         before[2 * place + step] = afterRight < afterLeft ? 1 : 0;
-        best[2 * place + step] = (afterRight < afterLeft ? afterRight : afterLeft) + triangle;
+        best[2 * place + step] = Math.min(afterLeft, afterRight) + triangle;
       }
     }
   }
