@@ -62,6 +62,8 @@ export interface Style<V = Values> {
   readonly alsoCalled: readonly string[];
   /** What tells it from its neighbours, in one sentence. */
   readonly tells: string;
+  /** Where its cloth is to be steamed or stretched, for a style whose usual draft does not roll flat by itself. */
+  readonly coaxing?: string;
   readonly parameters: ParameterTable;
   readonly starts: readonly Start<V>[];
   /** What cannot be sewn as wished. Empty when `draft` and `form` may be called. */

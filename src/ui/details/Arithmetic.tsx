@@ -4,6 +4,7 @@ import { choose } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import { say } from '../../words.ts';
 import { Said } from '../Said.tsx';
+import { Coaxing } from './Coaxing.tsx';
 import { Reckoning } from './Reckoning.tsx';
 
 /** Each figure of the chosen piece with its formula and the wearer's numbers in it. */
@@ -31,6 +32,7 @@ export const Arithmetic = ({ draft }: { readonly draft: Draft }) => {
           <Reckoning key={figure.name} {...figure} />
         ))}
       </dl>
+      <Coaxing draft={draft} piece={piece.id} />
       {piece.notes.map((note) => (
         <p className="help" key={say(note, unit)}>
           <Said words={note} />

@@ -1,0 +1,28 @@
+import { useMemo } from 'react';
+import { coaxingOf, type Coaxing as PieceCoaxing } from '../../caps/coaxing.ts';
+import { styleOf } from '../../caps/registry.ts';
+import type { Draft } from '../../design/derive.ts';
+import { formatRatio } from '../../units.ts';
+
+const efforts: Readonly<Record<PieceCoaxing['effort'], string>> = {
+  none: 'It takes its shape by itself once its seams are sewn.',
+  fingers: 'Ease it over the fingers while it is sewn and pressed.',
+  steam: 'Steam it over a ham or a rolled towel once it is sewn.',
+};
+
+/** How hard the cloth of a piece must be coaxed into its shape, and where; nothing for what does not stand in space. */
+export const Coaxing = ({ draft, piece }: { readonly draft: Draft; readonly piece: string }) => {
+  const { spec, head } = draft;
+  const style = styleOf(spec.cap.style);
+  const all = useMemo(() => coaxingOf(style.form(spec.cap.values, head)), [style, spec, head]);
+  const found = all.find((one) => one.piece === piece);
+  if (!found) return null;
+  return (
+    <p className="help">
+      <b>To be coaxed.</b>{' '}
+      {found.effort !== 'none' && `Flat it is ${formatRatio(found.surplus)} larger than on the head. `}
+      {efforts[found.effort]}
+      {found.effort !== 'none' && style.coaxing !== undefined && ` ${style.coaxing}`}
+    </p>
+  );
+};

@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import { coaxingOf } from '../../src/caps/coaxing.ts';
+import { defaultsOf } from '../../src/caps/parameter.ts';
+import { fetchStyles, styleIds } from '../../src/caps/registry.ts';
+import { HEADS } from './family.ts';
+
+const styles = await fetchStyles();
+
+describe('the family', () => {
+  test('stands in the registry under the names that specs are saved with', () => {
+    expect(styles.map(({ id }) => id)).toEqual(styleIds);
+    expect(new Set(styles.map(({ name }) => name)).size).toBe(styles.length);
+  });
+
+  test('asks for ease first, and for three sizes that a hobbyist would drag', () => {
+    for (const { id, parameters } of styles) {
+      const [first, ...others] = Object.entries(parameters).filter(
+        ([, p]) => p.kind !== 'choice' && p.kind !== 'switch',
+      );
+      expect(first?.[0], id).toBe('ease');
+      expect(others.length, id).toBeGreaterThanOrEqual(2);
+    }
+  });
+
+  test('means the same by the same name, so that a value can be kept when the style changes', () => {
+    const known = new Map<string, { readonly kind: string; readonly label: string; readonly from: string }>();
+    for (const { id, parameters } of styles) {
+      for (const [key, { kind, label }] of Object.entries(parameters)) {
+        const before = known.get(key);
+        if (before)
+          expect({ kind, label }, `${key} of ${id} and of ${before.from}`).toEqual({
+            kind: before.kind,
+            label: before.label,
+          });
+        else known.set(key, { kind, label, from: id });
+      }
+    }
+  });
+
+  test('has defaults within its ranges, and usual ranges within the possible ones', () => {
+    for (const { id, parameters } of styles) {
+      for (const [key, p] of Object.entries(parameters)) {
+        if (!('step' in p)) continue;
+        const [least, most] = p.usual ?? [p.default, p.default];
+        const row = [p.min, least, most, p.max];
+        expect(row, `${id}.${key}`).toEqual(row.toSorted((a, b) => a - b));
+        expect(p.default).toBeGreaterThanOrEqual(p.min);
+        expect(p.default).toBeLessThanOrEqual(p.max);
+      }
+    }
+  });
+
+  test('shows a control only by the value of another control of the same style', () => {
+    for (const { id, parameters } of styles) {
+      for (const [key, { when }] of Object.entries(parameters)) {
+        if (when) expect(parameters[when.key], `${id}.${key}`).toBeDefined();
+      }
+    }
+  });
+
+  test('drafts every style as it comes for every head, and says in a sentence what tells it from its neighbours', () => {
+    for (const style of styles) {
+      for (const head of HEADS)
+        expect(style.problems(defaultsOf(style.parameters), head), style.id).toEqual([]);
+      expect(style.tells, style.id).toMatch(/^[A-Z].{20,}\.$/);
+    }
+  });
+
+  test('names where to steam or stretch whatever does not roll flat by itself', () => {
+    for (const style of styles) {
+      const hard = coaxingOf(style.form(defaultsOf(style.parameters), HEADS[3]!)).filter(
+        ({ effort }) => effort === 'steam',
+      );
+      if (hard.length > 0)
+        expect(style.coaxing, `${style.id}: ${hard.map(({ piece }) => piece)}`).toBeDefined();
+    }
+  });
+});
