@@ -10,6 +10,7 @@ import type { Unit } from '../units.ts';
 import type { LineMark, Mark, TextMark } from './drawing.ts';
 import { rightOfFoldOnly } from './marks/clipped.ts';
 import { dimensionMarks } from './marks/dimension.ts';
+import { eyeletMarks } from './marks/eyelet.ts';
 import { buttonholeMarks, buttonMarks } from './marks/fastening.ts';
 import { notchMarks } from './marks/notch.ts';
 import { stretchMarks } from './marks/stretch.ts';
@@ -37,6 +38,8 @@ const marksFor = (mark: PieceMark, stitchLine: Path): Mark[] => {
       return buttonMarks(mark.at, mark.diameter);
     case 'buttonhole':
       return buttonholeMarks(mark.from, mark.to);
+    case 'eyelet':
+      return eyeletMarks(mark.at, mark.diameter);
     case 'stretch':
       return stretchMarks(mark.path, mark.name, (p) => contains(stitchLine, p));
     case 'text':

@@ -54,6 +54,8 @@ export type PieceMark =
       readonly to: Point;
       readonly name: string;
     }
+  /** A hole for air, worked or pressed in; the diameter is the hole's, mm. */
+  | { readonly kind: 'eyelet'; readonly at: Point; readonly diameter: number; readonly name: string }
   | { readonly kind: 'stretch'; readonly path: Path; readonly name: string }
   /** A word written on the piece, its middle at a point. */
   | { readonly kind: 'text'; readonly text: string; readonly at: Point };
