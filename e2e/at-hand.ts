@@ -53,3 +53,27 @@ export const lengthIn = (text: string | null): number => {
   const share = Number(over ?? overAlone ?? 0) / Number(under ?? underAlone ?? 1);
   return (Number(whole ?? 0) + share) * (unit === 'cm' ? 10 : 25.4);
 };
+
+/** Takes the thumb with the mouse and moves it by so many pixels in steps; gives the outlines seen on the way. */
+export const drag = async (page: Page, thumb: Locator, right: number): Promise<readonly string[]> => {
+  const box = (await thumb.boundingBox())!;
+  const [value, min, max] = await thumb.evaluate((input: HTMLInputElement) => [
+    input.valueAsNumber,
+    Number(input.min),
+    Number(input.max),
+  ]);
+  // The thumb's middle runs from half its width inside one end to half its width inside the other.
+  const half = 9;
+  const x = box.x + half + ((value! - min!) / (max! - min!)) * (box.width - 2 * half);
+  const y = box.y + box.height / 2;
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  const seen: string[] = [];
+  const steps = 10;
+  for (let i = 1; i <= steps; i++) {
+    await page.mouse.move(x + (right * i) / steps, y);
+    await painted(page);
+    seen.push(await outline(page));
+  }
+  return seen;
+};

@@ -1,30 +1,6 @@
-import type { Locator, Page } from 'playwright/test';
-import { lengthIn, outline, painted, slider, tally, typedField, unitSwitch } from './at-hand.ts';
+import type { Locator } from 'playwright/test';
+import { drag, lengthIn, outline, painted, slider, tally, typedField, unitSwitch } from './at-hand.ts';
 import { expect, test } from './studio.ts';
-
-/** Takes the thumb with the mouse and moves it by so many pixels in steps; gives the outlines seen on the way. */
-const drag = async (page: Page, thumb: Locator, right: number): Promise<readonly string[]> => {
-  const box = (await thumb.boundingBox())!;
-  const [value, min, max] = await thumb.evaluate((input: HTMLInputElement) => [
-    input.valueAsNumber,
-    Number(input.min),
-    Number(input.max),
-  ]);
-  // The thumb's middle runs from half its width inside one end to half its width inside the other.
-  const half = 9;
-  const x = box.x + half + ((value! - min!) / (max! - min!)) * (box.width - 2 * half);
-  const y = box.y + box.height / 2;
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  const seen: string[] = [];
-  const steps = 10;
-  for (let i = 1; i <= steps; i++) {
-    await page.mouse.move(x + (right * i) / steps, y);
-    await painted(page);
-    seen.push(await outline(page));
-  }
-  return seen;
-};
 
 /** The three lengths of "21.50 cm + 1.90 cm = 23.40 cm" in hundredths of a centimetre. */
 const sumOf = async (panel: Locator): Promise<readonly number[]> => {

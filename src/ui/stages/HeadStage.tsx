@@ -116,7 +116,7 @@ const Shape = ({ girth }: { readonly girth: number | null }) => {
           field="head.arc"
           label="Over the head"
           notation={lengthNotation}
-          help="From edge to edge over the top, where the cap is to sit. Noted with the head; a flat top does not need it."
+          help="From edge to edge over the top, where the cap is to sit. Crowns of gores follow it; left empty it is estimated from the girth."
           empty="clears"
         />
         {arc !== null && <Remark field="head.arc" judgement={judgeArc(arc, girth)} />}

@@ -1,0 +1,96 @@
+import type { Page } from 'playwright/test';
+import { fetchStyles } from '../src/caps/registry.ts';
+import { drag, goTo, outline, painted, slider, tally, typedField } from './at-hand.ts';
+import { download, joined, mapOf, stitchLines } from './printed.ts';
+import { expect, test } from './studio.ts';
+
+const styles = await fetchStyles();
+
+const openStyles = async (page: Page): Promise<void> => {
+  await page.getByText(/^Style/).click();
+  await expect(page.getByRole('radio', { name: styles[0]!.name })).toBeVisible();
+};
+
+const choose = async (page: Page, name: string): Promise<void> => {
+  await openStyles(page);
+  await page.getByRole('radio', { name }).check();
+  await expect(page.getByText(`Style ${name}`)).toBeVisible();
+  await painted(page);
+};
+
+/** How many seams meet, and of how many. */
+const seams = async (page: Page): Promise<readonly number[]> => {
+  const [, meeting, all] = /(\d+) of (\d+)/.exec((await tally(page, /seams meet/).textContent()) ?? '') ?? [];
+  return [Number(meeting), Number(all)];
+};
+
+/** The demo's head, mm. */
+const HEAD = 21.5 * 25.4;
+
+for (const { name, parameters } of styles) {
+  test(`a ${name.toLowerCase()} is chosen, changed and printed`, async ({ studio }) => {
+    test.setTimeout(60_000);
+    if (name !== styles[0]!.name) await choose(studio, name);
+    const dragged = Object.values(parameters)
+      .filter((p) => 'step' in p && !p.when)
+      .slice(0, 3);
+    for (const { label } of dragged) {
+      const before = await outline(studio);
+      const thumb = slider(studio, label);
+      await thumb.scrollIntoViewIfNeeded();
+      const seen = await drag(studio, thumb, 24);
+      await studio.mouse.up();
+      await painted(studio);
+      expect(new Set([before, ...seen]).size, `${label} reshapes the pieces`).toBeGreaterThan(3);
+    }
+    const [meeting, all] = await seams(studio);
+    expect(meeting).toBeGreaterThan(3);
+    expect(meeting).toBe(all);
+
+    // Whatever goes once round the head is a straight strip in every style: band, facing or sweatband.
+    const ease = await typedField(studio, 'Ease').inputValue();
+    await goTo(studio, 'Paper');
+    const names = await mapOf(studio);
+    const { pdf } = await download(studio);
+    const girth = HEAD + Number.parseFloat(ease) * 10;
+    const lengths = joined(stitchLines(pdf, names));
+    const nearest = Math.min(...lengths.map((length) => Math.abs(length - girth)));
+    expect(nearest, `a straight seam of ${girth} mm`).toBeLessThan(0.05);
+  });
+}
+
+test('another style keeps what both have, is one step of undo, and is there after a reload', async ({
+  studio,
+}) => {
+  const other = styles[1]!;
+  await typedField(studio, 'Ease').fill('1.9');
+  const before = await outline(studio);
+  await choose(studio, other.name);
+  await expect(typedField(studio, 'Ease')).toHaveValue('1.9 cm');
+  const after = await outline(studio);
+  expect(after).not.toBe(before);
+  await studio.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(() => outline(studio)).toBe(before);
+  await studio.getByRole('button', { name: 'Redo' }).click();
+  await expect.poll(() => outline(studio)).toBe(after);
+  // Keeping waits for a rest.
+  await studio.waitForTimeout(500);
+  await studio.reload();
+  await expect(studio.getByText(`Style ${other.name}`)).toBeVisible();
+  await expect.poll(() => outline(studio)).toBe(after);
+});
+
+test('every style is shown by a drawing of its own, with its names and its starting points', async ({
+  studio,
+}) => {
+  await openStyles(studio);
+  for (const { name, alsoCalled, starts } of styles) {
+    const card = studio.locator('.style', { has: studio.getByRole('radio', { name }) });
+    await expect(card).toContainText(alsoCalled.join(', '));
+    expect(await card.locator('svg path').count()).toBeGreaterThan(1);
+    await card.getByRole('radio').check();
+    for (const start of starts) await expect(studio.getByRole('button', { name: start.name })).toBeVisible();
+  }
+  const drawings = await studio.locator('.style svg').evaluateAll((all) => all.map((svg) => svg.innerHTML));
+  expect(new Set(drawings).size).toBe(styles.length);
+});
