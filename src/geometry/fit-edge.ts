@@ -16,12 +16,13 @@ export interface EdgeWish {
 
 /**
  * A dense row of points as an edge: from corner to corner one line or one arc where the points allow it within the tolerance, smooth
- * cubics otherwise. Starts and ends exactly on the first and last point and passes exactly through the corners.
+ * cubics otherwise. Starts and ends exactly on the first and last point and passes exactly through the corners. A single point makes no edge: an empty path.
  */
 export const fitEdge = (
   points: readonly Point[],
   { corners = [], start, end, tolerance = FIT }: EdgeWish = {},
 ): Path => {
+  if (points.length === 1) return [];
   const stops = [0, ...corners, points.length - 1];
   if (!stops.every((stop, k) => k === 0 || stop > stops[k - 1]!))
     throw new RangeError('corners must stand in order, between the ends of their edge');

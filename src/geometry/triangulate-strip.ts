@@ -14,8 +14,8 @@ export interface TriangulationWish {
   readonly choice?: number;
   /**
    * Says that the strip is the mirror image of itself with each rail turned end to end (a band about the centre front): the first half
-   * is triangulated and mirrored. Both rails need a middle point, that is an odd count. A strip whose rails mirror each other, like a gore, needs no
-   * word: the ruling between mirrored points is level with the mirror, the quads between are flat, and it comes out symmetric.
+   * is triangulated and mirrored. Both rails need a middle point, that is an odd count. A strip whose
+   * rails mirror each other, like a gore, needs no word: its quads are flat, whichever way they are halved (see developMirrored).
    */
   readonly mirrored?: boolean;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { directionAt } from '../../src/geometry/curve.ts';
+import { developMirrored } from '../../src/geometry/develop-mirrored.ts';
 import { type DevelopmentWish, developStrip } from '../../src/geometry/develop-strip.ts';
 import { fitEdge } from '../../src/geometry/fit-edge.ts';
 import { pathLength } from '../../src/geometry/measure.ts';
@@ -148,6 +149,39 @@ describe('the outline of a strip rolled flat', () => {
     });
     expectSamePoint(directionAt(made.left[0]!, 0), point(0, 1));
     expectSamePoint(directionAt(made.right[0]!, 0), point(0, 1));
+  });
+});
+
+describe('a gore rolled flat about its middle', () => {
+  const meridian = (side: number) => (t: number) =>
+    polar(95 * Math.cos((t * Math.PI) / 2), (side * Math.PI) / 6, 95 * Math.sin((t * Math.PI) / 2));
+  const gore = [sampleCurve(meridian(-1), 3), sampleCurve(meridian(1), 3)] as const;
+
+  test('has edges that are exact mirror images and meet exactly in its apex', () => {
+    const { left, right } = developMirrored(...gore);
+    expect(left.length).toBe(right.length);
+    for (const [i, curve] of right.entries()) {
+      expect(left[i]!.from).toEqual(point(0 - curve.from.x, curve.from.y));
+      expect(left[i]!.to).toEqual(point(0 - curve.to.x, curve.to.y));
+    }
+    expect(right.at(-1)!.to.x).toBe(0);
+    expectSamePoint(right[0]!.from, point(95 / 2, 0), 1e-9);
+  });
+
+  test('has the shape that it has by itself', () => {
+    const { flat } = developMirrored(...gore);
+    const plain = developStrip(triangulateStrip(...gore)).flat;
+    for (const [i, p] of flat.right.entries()) {
+      expectNear(distance(p, flat.right[0]!), distance(plain.right[i]!, plain.right[0]!), 1e-3);
+      expectNear(distance(p, flat.left[0]!), distance(plain.right[i]!, plain.left[0]!), 1e-3);
+    }
+  });
+
+  test('is refused where the sides do not mirror each other', () => {
+    const aslant = sampleCurve((t) => polar(95 * Math.cos(t), 0.5 + 0.1 * t, 95 * Math.sin(t) + 8), 3);
+    const upright = sampleCurve((t) => polar(95 * Math.cos(t), -0.5, 95 * Math.sin(t)), 3);
+    expect(() => developMirrored(upright, aslant)).toThrow(RangeError);
+    expect(() => developMirrored(upright, upright.slice(1))).toThrow(RangeError);
   });
 });
 
