@@ -1,5 +1,7 @@
 import type { Parameter, ParameterTable, ParameterValue, Values } from '../caps/parameter.ts';
 import { isStyleId, styleOf } from '../caps/registry.ts';
+import type { ClothSpec, Cloths } from '../cloth/cloth.ts';
+import type { Cloth } from '../pattern/piece.ts';
 import type { PaperName, PaperSpec } from '../print/paper.ts';
 import { defaultSpec } from './default-spec.ts';
 import type { CapSpec, HeadSpec, Spec } from './spec.ts';
@@ -36,6 +38,7 @@ export const decodeSpec = (saved: unknown): Decoded => {
   const spec: Spec = {
     head: decodeHead(reader(data.head, 'head', repaired)),
     cap: decodeCap(data.cap, repaired),
+    cloths: decodeCloths(data.cloths, repaired),
     paper: decodePaper(reader(data.paper, 'paper', repaired)),
     unit: reader(data, '', repaired).take('unit', isOneOf('cm', 'in'), defaultSpec.unit),
   };
@@ -156,6 +159,36 @@ const fits = (parameter: Parameter): ((value: unknown) => value is ParameterValu
       return isRow(parameter.most);
   }
 };
+
+/** Cloths are younger than the first saved specs: missing ones are no damage. */
+const decodeCloths = (data: unknown, repaired: string[]): Cloths => {
+  const { cloths } = defaultSpec;
+  if (data === undefined) return cloths;
+  const all = isData(data) ? data : {};
+  if (!isData(data)) repaired.push('cloths');
+  const one = (name: Cloth): ClothSpec =>
+    all[name] === undefined
+      ? cloths[name]
+      : decodeCloth(reader(all[name], `cloth.${name}`, repaired), cloths[name]);
+  return {
+    outer: one('outer'),
+    lining: one('lining'),
+    interlining: one('interlining'),
+    stiffener: one('stiffener'),
+  };
+};
+
+const decodeCloth = ({ take }: Reader, usual: ClothSpec): ClothSpec => ({
+  kind: take('kind', isName, usual.kind),
+  thickness: take('thickness', isNumber, usual.thickness),
+  width: take('width', isNumber, usual.width),
+  nap: take('nap', isBoolean, usual.nap),
+  bias: take('bias', isBoolean, usual.bias),
+  shrinkLength: take('shrinkLength', isNumber, usual.shrinkLength),
+  shrinkWidth: take('shrinkWidth', isNumber, usual.shrinkWidth),
+  washed: take('washed', isBoolean, usual.washed),
+  price: take('price', isNumberOrNull, usual.price),
+});
 
 const decodePaper = ({ take }: Reader): PaperSpec => {
   const { paper } = defaultSpec;

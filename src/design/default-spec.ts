@@ -1,5 +1,6 @@
 import { flatTopParameters } from '../caps/flat-top/parameters.ts';
 import { defaultsOf } from '../caps/parameter.ts';
+import type { ClothSpec, Cloths } from '../cloth/cloth.ts';
 import type { PaperSpec } from '../print/paper.ts';
 import { inches } from '../units.ts';
 import type { CapSpec, HeadSpec, Spec } from './spec.ts';
@@ -19,6 +20,26 @@ const firstCap: CapSpec = {
   values: defaultsOf(flatTopParameters),
 };
 
+/** Cloth that does not count until it is measured: without thickness and without shrinkage. Widths are the usual ones. */
+const plainCloth = (width: number): ClothSpec => ({
+  kind: 'other',
+  thickness: 0,
+  width,
+  nap: false,
+  bias: false,
+  shrinkLength: 0,
+  shrinkWidth: 0,
+  washed: false,
+  price: null,
+});
+
+const plainCloths: Cloths = {
+  outer: plainCloth(1400),
+  lining: plainCloth(1400),
+  interlining: plainCloth(900),
+  stiffener: plainCloth(500),
+};
+
 const plainPaper: PaperSpec = {
   paper: 'a4',
   orientation: 'portrait',
@@ -31,4 +52,10 @@ const plainPaper: PaperSpec = {
 };
 
 /** What lies on the table on a first visit: a finished cap, ready to be changed. */
-export const defaultSpec: Spec = { head: cornet, cap: firstCap, paper: plainPaper, unit: 'cm' };
+export const defaultSpec: Spec = {
+  head: cornet,
+  cap: firstCap,
+  cloths: plainCloths,
+  paper: plainPaper,
+  unit: 'cm',
+};

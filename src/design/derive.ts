@@ -1,5 +1,6 @@
 import { styleOf } from '../caps/registry.ts';
 import type { CapDraft, Head } from '../caps/style.ts';
+import { clothProblems } from '../cloth/cloth-problems.ts';
 import { judgeGirth, meanGirth } from '../head/girth.ts';
 import { headArc } from '../head/head-arc.ts';
 import { headRatio } from '../head/head-ratio.ts';
@@ -28,6 +29,9 @@ export const derive = (spec: Spec): Derived => {
   const headProblems = problemsOfHead(girth, spec.head);
   if (girth === null || headProblems.length > 0) return { problems: headProblems, draft: null };
   const head = headOf(girth, spec.head);
+
+  const wrongCloths = clothProblems(spec.cloths);
+  if (wrongCloths.length > 0) return { problems: wrongCloths, draft: null };
 
   // Can this cap be sewn?
   const style = styleOf(spec.cap.style);

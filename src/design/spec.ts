@@ -1,5 +1,6 @@
 import type { Values } from '../caps/parameter.ts';
 import type { StyleId } from '../caps/registry.ts';
+import type { Cloths } from '../cloth/cloth.ts';
 import type { PaperSpec } from '../print/paper.ts';
 import type { Unit } from '../units.ts';
 
@@ -23,6 +24,7 @@ export interface CapSpec {
 export interface Spec {
   readonly head: HeadSpec;
   readonly cap: CapSpec;
+  readonly cloths: Cloths;
   readonly paper: PaperSpec;
   readonly unit: Unit;
 }

@@ -1,12 +1,19 @@
 import type { ParameterValue } from '../caps/parameter.ts';
+import type { ClothSpec } from '../cloth/cloth.ts';
 import type { HeadSpec, Spec } from '../design/spec.ts';
+import type { Cloth } from '../pattern/piece.ts';
 import type { PaperSpec } from '../print/paper.ts';
 
 /**
- * The name of one thing the user can wish, as problems name it too: 'head.girth', 'cap.ease', 'paper.margin'.
+ * The name of one thing the user can wish, as problems name it too: 'head.girth', 'cap.ease', 'paper.margin',
+ * 'cloth.outer.thickness'.
  * The second and third readings of the girth are 'head.girth.2' and 'head.girth.3'.
  */
-export type FieldId = `head.${string}` | `cap.${string}` | `paper.${string}`;
+export type FieldId =
+  | `head.${string}`
+  | `cap.${string}`
+  | `paper.${string}`
+  | `cloth.${Cloth}.${keyof ClothSpec}`;
 
 /** The value a field has in a spec; null where an optional one is empty. */
 export const readField = (spec: Spec, id: FieldId): ParameterValue => {
@@ -16,6 +23,10 @@ export const readField = (spec: Spec, id: FieldId): ParameterValue => {
     return reading === null ? spec.head[key as HeadKey] : (spec.head.readings[reading] ?? null);
   }
   if (part === 'paper') return spec.paper[key as PaperKey];
+  if (part === 'cloth') {
+    const [cloth, what] = clothKey(key);
+    return spec.cloths[cloth][what];
+  }
   return key === 'name' ? spec.cap.name : (spec.cap.values[key] ?? null);
 };
 
@@ -25,6 +36,10 @@ export const writeField = (spec: Spec, id: FieldId, value: ParameterValue): Spec
   const [part, key] = halves(id);
   if (part === 'head') return { ...spec, head: writeHead(spec.head, id, value) };
   if (part === 'paper') return { ...spec, paper: { ...spec.paper, [key]: value } };
+  if (part === 'cloth') {
+    const [cloth, what] = clothKey(key);
+    return { ...spec, cloths: { ...spec.cloths, [cloth]: { ...spec.cloths[cloth], [what]: value } } };
+  }
   if (key === 'name') return { ...spec, cap: { ...spec.cap, name: String(value) } };
   return { ...spec, cap: { ...spec.cap, values: { ...spec.cap.values, [key]: value } } };
 };
@@ -39,6 +54,9 @@ const halves = (id: FieldId): [string, string] => {
   const dot = id.indexOf('.');
   return [id.slice(0, dot), id.slice(dot + 1)];
 };
+
+/** 'outer.thickness' as the cloth and what of it. */
+const clothKey = (key: string) => key.split('.') as [Cloth, keyof ClothSpec];
 
 const readings: readonly FieldId[] = ['head.girth', 'head.girth.2', 'head.girth.3'];
 const readingOf = (id: FieldId): number | null => {

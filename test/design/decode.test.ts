@@ -54,21 +54,36 @@ const anySpec = fc
     ),
     readings: fc.array(fc.double({ min: 300, max: 700, noNaN: true }), { minLength: 1, maxLength: 3 }),
     length: fc.option(fc.double({ min: 120, max: 240, noNaN: true })),
+    outer: fc.record({
+      kind: fc.constantFrom('tweed', 'other'),
+      thickness: fc.double({ min: 0, max: 3, noNaN: true }),
+      nap: fc.boolean(),
+      shrinkLength: fc.double({ min: 0, max: 0.1, noNaN: true }),
+      price: fc.option(fc.double({ min: 0, max: 90, noNaN: true })),
+    }),
     paper: fc.constantFrom<PaperName>('a4', 'letter', 'roll-914', 'one-page'),
     halves: fc.boolean(),
     unit: fc.constantFrom('cm' as const, 'in' as const),
     name: fc.string({ unit: 'grapheme', maxLength: 40 }),
   })
   .map(
-    ({ values, readings, length, paper, halves, unit, name }): Spec => ({
+    ({ values, readings, length, outer, paper, halves, unit, name }): Spec => ({
       head: { ...defaultSpec.head, readings, length },
       cap: { ...defaultSpec.cap, name, values: values as Spec['cap']['values'] },
+      cloths: { ...defaultSpec.cloths, outer: { ...defaultSpec.cloths.outer, ...outer } },
       paper: { ...defaultSpec.paper, paper, halves },
       unit,
     }),
   );
 
 describe('a saved spec', () => {
+  it('from before cloths were kept has plain ones, and is not called damaged', () => {
+    const { cloths: _, ...before } = defaultSpec;
+    const { spec, repaired } = decodeSpec({ version: SPEC_VERSION, spec: before });
+    expect(spec).toEqual(defaultSpec);
+    expect(repaired).toEqual([]);
+  });
+
   it('comes back exactly as it was wished, whatever was wished', () => {
     fc.assert(
       fc.property(anySpec, (spec) => {

@@ -1,0 +1,25 @@
+import type { Cloth } from '../pattern/piece.ts';
+
+/** What is known of one cloth. Lengths in mm, shrinkage in parts of one. */
+export interface ClothSpec {
+  /** The kind it was taken from, or 'other'. */
+  readonly kind: string;
+  /** One layer, lightly pressed; 0 where it is not to count. */
+  readonly thickness: number;
+  /** Usable, between the selvedges. */
+  readonly width: number;
+  /** A pile, or a print with one way up: all pieces lie the same way. */
+  readonly nap: boolean;
+  /** Pieces may lie at 45° to the grain where that saves cloth. */
+  readonly bias: boolean;
+  /** What washing takes off, along the selvedge and across. */
+  readonly shrinkLength: number;
+  readonly shrinkWidth: number;
+  /** Washed before cutting: it has shrunk already. */
+  readonly washed: boolean;
+  /** A metre, in the user's own money; null where it is not known. */
+  readonly price: number | null;
+}
+
+/** Every cloth that a cap can be cut from. */
+export type Cloths = Readonly<Record<Cloth, ClothSpec>>;
