@@ -3,15 +3,30 @@ export const LAYERS: Readonly<Record<string, readonly string[]>> = (() => {
   const pattern = ['geometry'];
   const head = ['geometry'];
   const caps = ['geometry', 'pattern', 'head'];
-  const cloth = ['geometry', 'pattern', 'head'];
-  const guide = [...caps, 'caps', 'cloth'];
+  const nesting = ['geometry'];
+  const cloth = ['geometry', 'pattern', 'head', 'nesting'];
+  const guide = [...caps, 'caps', 'nesting', 'cloth'];
   const drawing = guide;
   const print = [...guide, 'guide', 'drawing'];
   const files = print;
   const design = [...print, 'files'];
   const state = [...design, 'design'];
   const ui = [...state, 'state', 'print'];
-  return { geometry: [], pattern, head, caps, cloth, guide, drawing, print, files, design, state, ui };
+  return {
+    geometry: [],
+    pattern,
+    head,
+    caps,
+    nesting,
+    cloth,
+    guide,
+    drawing,
+    print,
+    files,
+    design,
+    state,
+    ui,
+  };
 })();
 
 /** Files that anyone may import. They import only each other. */
@@ -27,6 +42,7 @@ export const HOMES: Readonly<Record<string, readonly string[]>> = {
   zustand: ['src/state/'],
   zundo: ['src/state/'],
   paper: ['src/ui/table/'],
+  'clipper2-ts': ['src/nesting/'],
   jspdf: ['src/print/pdf.ts'],
   '@fontsource-variable/source-sans-3': ['src/ui/', 'src/main.tsx'],
   '@expo-google-fonts/source-sans-3': ['src/print/'],
