@@ -1,13 +1,14 @@
 import { ovalOfGirth } from '../../geometry/oval.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
-import type { Figure, Piece } from '../../pattern/piece.ts';
-import { exactMm, mm, words } from '../../words.ts';
-import { band, turningGap, turningGapMark, turningGapNote } from '../parts/band/band.ts';
+import type { Figure } from '../../pattern/piece.ts';
+import { exactMm, words } from '../../words.ts';
+import { band } from '../parts/band/band.ts';
+import { innerBand } from '../parts/band/inner-band.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
 import { buttonMarks, strap } from '../parts/strap/strap.ts';
 import { tipFacts } from '../parts/tip/tip-facts.ts';
 import { tippedCrown } from '../parts/tipped-crown/tipped-crown.ts';
-import { type VisorParts, visorParts } from '../parts/visor/visor-parts.ts';
+import { visorParts } from '../parts/visor/visor-parts.ts';
 import type { CapDraft, Head, Style } from '../style.ts';
 import { flatTopForm } from './form.ts';
 import { type FlatTopValues, flatTopParameters } from './parameters.ts';
@@ -74,9 +75,14 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
 
   // Inside: a full lining, or a facing for the band alone.
   const lining = values.lining ? liningCrown(values, finishedGirth, crownGirth) : null;
-  const inside = lining
-    ? [...lining.pieces, liningBand(values, finishedGirth, peak)]
-    : [facing(values, finishedGirth, peak.stretch)];
+  const inner = innerBand({
+    lined: values.lining,
+    girth: finishedGirth,
+    height: values.bandHeight,
+    visorStretch: peak.stretch,
+    visorDepth: peak.depth,
+    eighths: values.sideBandPieces === '4',
+  });
 
   const [tipPiece, ...side] = shell.pieces;
   const pattern: Pattern = {
@@ -86,7 +92,8 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
       ...peak.pieces,
       shellBand,
       ...(values.strap ? [strap(strapWish)] : []),
-      ...inside,
+      ...(lining?.pieces ?? []),
+      inner,
     ],
     seams: flatTopSeams({
       shell,
@@ -123,43 +130,6 @@ const liningCrown = (values: FlatTopValues, finishedGirth: number, shellCrown: n
     ],
   });
 };
-
-const liningBand = (values: FlatTopValues, girth: number, peak: VisorParts): Piece => {
-  const gap = turningGap(peak.depth);
-  return band({
-    id: 'liningBand',
-    name: 'Lining band',
-    cuts: [{ cloth: 'lining', count: 1 }],
-    girth,
-    height: values.bandHeight,
-    visorStretch: peak.stretch,
-    top: 'band',
-    eighths: values.sideBandPieces === '4',
-    marks: [turningGapMark(girth, values.bandHeight, gap)],
-    figures: [
-      {
-        name: 'Turning gap',
-        formula: 'visor depth + 25 mm of room, up to the next 5 mm',
-        worked: words`${mm(peak.depth)} + ${mm(25)} → ${mm(gap)}`,
-      },
-    ],
-    notes: [turningGapNote(gap)],
-  });
-};
-
-/** Without a lining the band is faced with its own cloth; the facing's upper edge is neatened and left free. */
-const facing = (values: FlatTopValues, girth: number, visorStretch: number): Piece =>
-  band({
-    id: 'liningBand',
-    name: 'Band facing',
-    cuts: [{ cloth: 'outer', count: 1 }],
-    girth,
-    height: values.bandHeight,
-    visorStretch,
-    top: 'band',
-    eighths: values.sideBandPieces === '4',
-    notes: [words`The upper edge is neatened and caught down by hand over the band seam.`],
-  });
 
 const girthFigures = (
   headGirth: number,

@@ -2,28 +2,6 @@ import type { ParameterTable, ValuesOf } from '../../parameter.ts';
 
 /** What can be wished of a crown of gores. Usual ranges are common practice of the trade. */
 export const goreParameters = {
-  gores: {
-    kind: 'count',
-    label: 'Gores',
-    help: 'How many equal pieces the crown is made of. More make it rounder; four look square from above.',
-    group: 'crown',
-    min: 4,
-    max: 12,
-    step: 1,
-    default: 8,
-    usual: [6, 8],
-  },
-  frontSeam: {
-    kind: 'choice',
-    label: 'Centre front',
-    help: 'What stands at the front: a seam between two gores, or the middle of one.',
-    group: 'crown',
-    options: [
-      { value: 'seam', label: 'A seam' },
-      { value: 'panel', label: 'The middle of a gore' },
-    ],
-    default: 'seam',
-  },
   crownRoom: {
     kind: 'length',
     label: 'Crown room',
@@ -47,11 +25,32 @@ export const goreParameters = {
     default: 0.35,
     usual: [0.3, 0.45],
   },
+  gores: {
+    kind: 'count',
+    label: 'Gores',
+    help: 'How many equal pieces the crown is made of. More make it rounder; four look square from above.',
+    group: 'crown',
+    min: 4,
+    max: 12,
+    step: 1,
+    default: 8,
+    usual: [6, 8],
+  },
+  frontSeam: {
+    kind: 'choice',
+    label: 'Centre front',
+    help: 'What stands at the front: a seam between two gores, or the middle of one.',
+    group: 'crown',
+    options: [
+      { value: 'seam', label: 'A seam' },
+      { value: 'panel', label: 'The middle of a gore' },
+    ],
+    default: 'seam',
+  },
 } as const satisfies ParameterTable;
 
 /** The same for crowns that may bulge out over their edge. */
 export const fullGoreParameters = {
-  ...goreParameters,
   goreFullness: {
     kind: 'length',
     label: 'Gore fullness',
@@ -64,6 +63,7 @@ export const fullGoreParameters = {
     default: 90,
     usual: [60, 180],
   },
+  ...goreParameters,
 } as const satisfies ParameterTable;
 
 export type GoreValues = ValuesOf<typeof goreParameters>;

@@ -1,0 +1,43 @@
+import type { Notch, Piece } from '../../../pattern/piece.ts';
+import { mm, words } from '../../../words.ts';
+import { band, turningGap, turningGapMark, turningGapNote } from './band.ts';
+
+interface InnerBandWish {
+  /** Sewn to a lining, or the facing of a cap without one. */
+  readonly lined: boolean;
+  /** Round the seam line, mm. */
+  readonly girth: number;
+  readonly height: number;
+  readonly visorStretch: number;
+  readonly visorDepth: number;
+  readonly eighths: boolean;
+  readonly topNotches?: readonly Omit<Notch, 'edge'>[];
+}
+
+/** The band inside the band: of lining with a gap to turn the cap through, or else of the cap's own cloth. */
+export const innerBand = ({ lined, visorDepth, ...wish }: InnerBandWish): Piece => {
+  const shared = { ...wish, id: 'liningBand', top: 'band' } as const;
+  if (!lined) {
+    return band({
+      ...shared,
+      name: 'Band facing',
+      cuts: [{ cloth: 'outer', count: 1 }],
+      notes: [words`The upper edge is neatened and caught down by hand over the band seam.`],
+    });
+  }
+  const gap = turningGap(visorDepth);
+  return band({
+    ...shared,
+    name: 'Lining band',
+    cuts: [{ cloth: 'lining', count: 1 }],
+    marks: [turningGapMark(wish.girth, wish.height, gap)],
+    figures: [
+      {
+        name: 'Turning gap',
+        formula: 'visor depth + 25 mm of room, up to the next 5 mm',
+        worked: words`${mm(visorDepth)} + ${mm(25)} → ${mm(gap)}`,
+      },
+    ],
+    notes: [turningGapNote(gap)],
+  });
+};

@@ -1,0 +1,80 @@
+import type { Figure, SeamKind } from '../../../pattern/piece.ts';
+import { exactMm, words } from '../../../words.ts';
+import type { Head } from '../../style.ts';
+import { goreLength, goreLengthFigure } from './gore-length.ts';
+import { type CrownWish, type GoreReach, goreReach } from './gore-reach.ts';
+import { type FrontSeam, type GoredCrown, goredCrown } from './gored-crown.ts';
+
+export interface GoreLayersWish {
+  readonly ease: number;
+  readonly gores: number;
+  readonly frontSeam: FrontSeam;
+  readonly crownRoom: number;
+  readonly goreWidest: number;
+  /** None where the crown fits close. */
+  readonly goreFullness?: number;
+  readonly lining: boolean;
+  readonly liningTake: number;
+}
+
+/** Shell and lining of a crown of gores. */
+export interface GoreLayers {
+  readonly shell: GoredCrown;
+  readonly lining: GoredCrown | null;
+}
+
+const crownOf = (wish: GoreLayersWish, head: Head, bandHeight: number, take: number): CrownWish => ({
+  gores: wish.gores,
+  girth: head.girth + wish.ease,
+  length: goreLength(wish.crownRoom, head, bandHeight) - take,
+  fullness: Math.max(0, (wish.goreFullness ?? 0) - take),
+  widest: wish.goreWidest,
+});
+
+/** The shell's crown above a band of some height (mm; 0 where there is none). */
+export const shellReach = (wish: GoreLayersWish, head: Head, bandHeight: number): GoreReach =>
+  goreReach(crownOf(wish, head, bandHeight, 0));
+
+/** The lining has the shell's lower edge; it is shorter, and less full where there is fullness. */
+export const goreLayers = (
+  wish: GoreLayersWish,
+  head: Head,
+  bandHeight: number,
+  lower: SeamKind,
+): GoreLayers => {
+  const { gores, frontSeam, lining, liningTake: take } = wish;
+  const girth: Figure = {
+    name: 'Finished girth',
+    formula: 'head girth + ease',
+    worked: words`${exactMm(head.girth)} + ${exactMm(wish.ease)} = ${exactMm(head.girth + wish.ease)}`,
+  };
+  const length = goreLengthFigure(wish.crownRoom, head, bandHeight);
+  const shell = goredCrown({
+    gores,
+    frontSeam,
+    reach: shellReach(wish, head, bandHeight),
+    kindOf: () => ({ id: 'gore', name: 'Gore', cloths: ['outer'] }),
+    lower,
+    figures: [girth, length],
+  });
+  if (!lining) return { shell, lining: null };
+  const inside = crownOf(wish, head, bandHeight, take);
+  return {
+    shell,
+    lining: goredCrown({
+      gores,
+      frontSeam,
+      reach: goreReach(inside),
+      kindOf: () => ({ id: 'liningGore', name: 'Lining gore', cloths: ['lining'] }),
+      lower,
+      named: { id: 'lining', name: 'Lining: ' },
+      figures: [
+        {
+          name: 'Up the middle of a lining gore',
+          formula: 'up the middle of a gore − lining smaller by',
+          worked: words`${exactMm(inside.length + take)} − ${exactMm(take)} = ${exactMm(inside.length)}`,
+        },
+      ],
+    }),
+  };
+};
