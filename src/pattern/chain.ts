@@ -64,9 +64,14 @@ export const stretchOf = (
   });
 };
 
-/** The notches that an edge needs to be sewn to a side: one for each of its notches and for each joint within it. */
-export const notchesToMeet = (edge: string, { length, stops, joints }: Side): readonly Notch[] => {
-  const within = joints.filter((at) => at > SEAM && at < length - SEAM);
+/**
+ * The notches that an edge needs to be sewn to a side: one for each of its notches and for each joint within it. Its own
+ * ends meet the side's.
+ */
+export const notchesToMeet = (edge: string, side: Side): readonly Notch[] => {
+  const isWithin = (at: number): boolean => at > SEAM && at < side.length - SEAM;
+  const stops = side.stops.filter(({ at }) => isWithin(at));
+  const within = side.joints.filter(isWithin);
   const bare = within.filter((at) => !stops.some((stop) => Math.abs(stop.at - at) <= SEAM));
   const meeting = new Map(stops.map((stop) => [Math.round(stop.at / SEAM), stop] as const));
   return [
