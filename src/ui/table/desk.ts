@@ -3,6 +3,7 @@ import { type Box, boxUnion } from '../../geometry/box.ts';
 import { contains } from '../../geometry/inside.ts';
 import { add, type Point, point, subtract } from '../../geometry/point.ts';
 import type { Unit } from '../../units.ts';
+import { inFrame, notInFrame } from '../frames.ts';
 import { type Chalks, readChalks, watchChalks } from './chalks.ts';
 import { listen } from './gestures.ts';
 import { paintGround } from './ground.ts';
@@ -55,12 +56,13 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
   let view: View | null = null;
   let framed = true;
   let chalks: Chalks = readChalks(root);
-  let frame = 0;
+  let asked = false;
   let painted = 0;
   let grounded: readonly unknown[] = [];
 
   const ask = (): void => {
-    frame ||= requestAnimationFrame(paint);
+    if (!asked) inFrame(paint);
+    asked = true;
   };
   const bounds = (): Box =>
     boxUnion(
@@ -75,7 +77,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
     return view;
   };
   const paint = (): void => {
-    frame = 0;
+    asked = false;
     if (!wanted || !(size.width > 0 && size.height > 0)) return;
     const { unit, ...shown } = wanted;
     const now = frameView();
@@ -144,7 +146,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
       else if (view && stroke.kind === 'pull') look(pulled(view, stroke.right, stroke.down));
     },
     close: () => {
-      cancelAnimationFrame(frame);
+      notInFrame(paint);
       stopListening();
       stopWatching();
       resized.disconnect();
