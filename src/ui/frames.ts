@@ -10,7 +10,7 @@ let frame = 0;
  */
 export const inFrame = (work: () => void): void => {
   waiting.push(work);
-  frame ||= requestAnimationFrame(workOn);
+  if (frame === 0) frame = requestAnimationFrame(workOn);
 };
 
 /** Takes back what was asked for and has not been done yet. */

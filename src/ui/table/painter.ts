@@ -1,9 +1,10 @@
 import paper from 'paper/dist/paper-core';
 import type { Placed } from '../../drawing/arrange.ts';
-import type { LineMark, PieceDrawing } from '../../drawing/drawing.ts';
 import type { Chalks } from './chalks.ts';
-import { inkLine, type Look, lineItems, textItems } from './paint-piece.ts';
-import { paperPath } from './paper-path.ts';
+import { openLines } from './lines.ts';
+import type { Look } from './look.ts';
+import { type Lying, openShapes } from './shapes.ts';
+import { type Lettered, openTexts } from './texts.ts';
 import type { Size, View } from './view.ts';
 
 /** What lies on the table and how it is seen. */
@@ -22,16 +23,6 @@ export interface Painter {
   readonly close: () => void;
 }
 
-/** One piece on the canvas: its sheet of paper below, lines and texts above, dimensions on top. */
-interface Laid {
-  readonly group: paper.Group;
-  readonly sheet: paper.Path;
-  readonly lines: readonly [paper.PathItem, LineMark][];
-  readonly texts: paper.Group;
-  readonly dimensions: paper.Group;
-  readonly figures: paper.Group;
-}
-
 /** Widths in pixels of the outline of a piece that is lit or chosen, and of a ghost. */
 const LIT = 5;
 const GHOST = 1.25;
@@ -44,11 +35,9 @@ export const openPainter = (canvas: HTMLCanvasElement): Painter => {
   scope.setup(canvas);
   scope.settings.insertItems = false;
   scope.view.autoUpdate = false;
-  const ghosts = new paper.Group({ insert: false });
-  const pieces = new paper.Group({ insert: false });
-  scope.project.activeLayer.addChildren([pieces, ghosts]);
-  const laid = new Map<PieceDrawing, Laid>();
+  const lay = openLayers(scope.project.activeLayer);
   let last: Scene | null = null;
+  let look: Look | null = null;
 
   const paint = (scene: Scene): void => {
     const { size, view, chalks } = scene;
@@ -56,12 +45,8 @@ export const openPainter = (canvas: HTMLCanvasElement): Painter => {
     if (size.width !== last?.size.width || size.height !== last.size.height) {
       scope.view.viewSize = new paper.Size(size.width, size.height);
     }
-    const look: Look = { chalks, scale: view.scale };
-    const relook = chalks !== last?.chalks || view.scale !== last.view.scale;
-    if (scene.placed !== last?.placed) layPieces(pieces, laid, scene.placed, look);
-    if (relook) for (const [drawing, piece] of laid) inkPiece(drawing, piece, look);
-    if (relook || scene.placed !== last?.placed || scene.ghost !== last.ghost) layGhosts(ghosts, scene);
-    for (const [drawing, piece] of laid) light(piece, drawing.id, scene);
+    if (look?.chalks !== chalks || look.scale !== view.scale) look = { chalks, scale: view.scale };
+    lay(scene, look);
     scope.view.matrix = new paper.Matrix(
       view.scale,
       0,
@@ -80,84 +65,69 @@ export const openPainter = (canvas: HTMLCanvasElement): Painter => {
   return { paint, close };
 };
 
-/** Puts the pieces on the table; one whose drawing lies there already is moved and not made anew. */
-const layPieces = (
-  pieces: paper.Group,
-  laid: Map<PieceDrawing, Laid>,
-  placed: readonly Placed[],
-  look: Look,
-): void => {
-  pieces.removeChildren();
-  const before = new Map(laid);
-  laid.clear();
-  for (const { drawing, at } of placed) {
-    const piece = before.get(drawing) ?? made(drawing, look);
-    piece.group.matrix = new paper.Matrix(1, 0, 0, 1, at.x, -at.y);
-    laid.set(drawing, piece);
-    pieces.addChild(piece.group);
-  }
-};
-
-const made = (drawing: PieceDrawing, look: Look): Laid => {
-  const sheet = paperPath(drawing.silhouette);
-  const lines = lineItems(drawing);
-  const [measures, others] = [true, false].map((wanted) =>
-    lines.filter(([, mark]) => (mark.role === 'dimension') === wanted).map(([item]) => item),
-  );
-  const [texts, figures, dimensions] = [newGroup(), newGroup(), newGroup()];
-  dimensions.addChildren([...measures!, figures]);
-  const group = newGroup();
-  group.applyMatrix = false;
-  group.addChildren([sheet, ...others!, texts, dimensions]);
-  const piece = { group, sheet, lines, texts, dimensions, figures };
-  inkPiece(drawing, piece, look);
-  return piece;
-};
-
-const newGroup = (): paper.Group => new paper.Group({ insert: false });
-
-const inkPiece = (drawing: PieceDrawing, { lines, texts, figures }: Laid, look: Look): void => {
-  for (const [item, mark] of lines) inkLine(item, mark, look);
-  texts.removeChildren();
-  texts.addChildren(textItems(drawing, look, (role) => role !== 'dimension'));
-  figures.removeChildren();
-  figures.addChildren(textItems(drawing, look, (role) => role === 'dimension'));
-};
-
 /**
- * The piece's sheet: a little paper over the ground; outlined in chalk when lit, tinted when chosen. Either way it
- * shows its dimensions.
+ * The layers of the table from below: the sheets of the pieces, their lines, their texts; then dimensions and their
+ * figures; the ghosts over all.
  */
-const light = (
-  { sheet, texts, dimensions, figures }: Laid,
-  id: string,
-  { chosen, lit, chalks, view }: Scene,
-): void => {
-  const fill = new paper.Color(id === chosen ? chalks.chalk : chalks.paper);
-  fill.alpha = id === chosen ? 0.12 : 0.72;
-  sheet.fillColor = fill;
-  const outlined = id === lit || id === chosen;
-  sheet.strokeColor = outlined ? new paper.Color(chalks.chalk) : null;
-  sheet.strokeWidth = outlined ? LIT / view.scale : 0;
-  dimensions.visible = outlined || view.scale >= CLOSE;
-  // A name steps aside for a figure: the caption says it too.
-  for (const text of texts.children) {
-    text.visible = !dimensions.visible || !figures.children.some((f) => f.bounds.intersects(text.bounds));
+const openLayers = (layer: paper.Layer): ((scene: Scene, look: Look) => void) => {
+  const [sheets, chosenSheet, outlines, ghosts] = [openShapes(), openShapes(), openShapes(), openShapes()];
+  const [lines, measures] = [
+    openLines(({ role }) => role !== 'dimension'),
+    openLines(({ role }) => role === 'dimension'),
+  ];
+  const [texts, figures] = [
+    openTexts((role) => role !== 'dimension'),
+    openTexts((role) => role === 'dimension'),
+  ];
+  layer.addChildren([
+    ...[sheets, chosenSheet, outlines].map(({ item }) => item),
+    ...[lines, texts, measures, figures].map(({ group }) => group),
+    ghosts.item,
+  ]);
+  let inked: Look | null = null;
+  const ink = ({ chalks, scale }: Look): void => {
+    sheets.item.fillColor = faint(chalks.paper, 0.72);
+    chosenSheet.item.fillColor = faint(chalks.chalk, 0.12);
+    outlines.item.strokeColor = new paper.Color(chalks.chalk);
+    outlines.item.strokeWidth = LIT / scale;
+    ghosts.item.strokeColor = faint(chalks.ink, 0.35);
+    ghosts.item.strokeWidth = GHOST / scale;
+  };
+
+  return ({ placed, ghost, chosen, lit }, look) => {
+    if (inked !== look) ink(look);
+    inked = look;
+    const isOutlined = ({ drawing: { id } }: Placed): boolean => id === lit || id === chosen;
+    const measured = look.scale >= CLOSE ? placed : placed.filter(isOutlined);
+    sheets.lay(placed.filter(({ drawing }) => drawing.id !== chosen).map(silhouette));
+    chosenSheet.lay(placed.filter(({ drawing }) => drawing.id === chosen).map(silhouette));
+    outlines.lay(placed.filter(isOutlined).map(silhouette));
+    lines.lay(placed, look);
+    measures.lay(measured, look);
+    stepAside(texts.lay(placed, look), figures.lay(measured, look));
+    // The old outlines stand over the pieces that have taken their place.
+    const places = new Map(placed.map(({ drawing, at }) => [drawing.id, at]));
+    ghosts.lay(ghost.map(({ drawing, at }) => silhouette({ drawing, at: places.get(drawing.id) ?? at })));
+  };
+};
+
+const silhouette = ({ drawing, at }: Placed): Lying => ({ path: drawing.silhouette, at });
+
+const faint = (name: string, alpha: number): paper.Color => {
+  const colour = new paper.Color(name);
+  colour.alpha = alpha;
+  return colour;
+};
+
+/** A name steps aside for a figure of its piece: the caption says it too. */
+const stepAside = (texts: readonly Lettered[], figures: readonly Lettered[]): void => {
+  for (const { written, items } of texts) {
+    const inTheWay = figures.some(
+      (figure) => figure.written.piece === written.piece && items.some((item) => meet(item, figure.items)),
+    );
+    for (const item of items) item.visible = !inTheWay;
   }
 };
 
-/** The old outlines, faint, over the pieces that have taken their place. */
-const layGhosts = (ghosts: paper.Group, { ghost, placed, chalks, view }: Scene): void => {
-  ghosts.removeChildren();
-  const places = new Map(placed.map(({ drawing, at }) => [drawing.id, at]));
-  for (const { drawing, at } of ghost) {
-    const item = paperPath(drawing.silhouette);
-    const place = places.get(drawing.id) ?? at;
-    item.translate(new paper.Point(place.x, -place.y));
-    const ink = new paper.Color(chalks.ink);
-    ink.alpha = 0.35;
-    item.strokeColor = ink;
-    item.strokeWidth = GHOST / view.scale;
-    ghosts.addChild(item);
-  }
-};
+const meet = (item: paper.PointText, others: readonly paper.PointText[]): boolean =>
+  others.some((other) => other.bounds.intersects(item.bounds));

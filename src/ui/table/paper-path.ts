@@ -3,15 +3,41 @@ import type { Path } from '../../geometry/path.ts';
 import type { Point } from '../../geometry/point.ts';
 import { arcToCubics, walk } from '../../geometry/walk.ts';
 
-/** A path as Paper's own, y down: point, handle in, handle out. Arcs become cubics no eye can tell from them. */
-export const paperPath = (path: Path): paper.Path => {
-  const knots: [number, number, number, number, number, number][] = [];
-  const moveTo = (p: Point): void => void knots.push([p.x, -p.y, 0, 0, 0, 0]);
+/** Point, handle in and handle out of a segment of Paper's. */
+type Knot = [number, number, number, number, number, number];
+
+/** A path that lies somewhere on the table, as Paper's own. */
+export const paperPath = (path: Path, at: Point): paper.Path => {
+  const { knots, closed } = knotsOf(path, at);
+  return new paper.Path({ segments: knots, closed, insert: false });
+};
+
+/** Gives an item the shape of another path: its segments move, and are made anew only where their number changes. */
+export const reshape = (item: paper.Path, path: Path, at: Point): void => {
+  const { knots, closed } = knotsOf(path, at);
+  item.closed = closed;
+  const { segments } = item;
+  if (segments.length !== knots.length) {
+    item.segments = knots as unknown as paper.Segment[];
+    return;
+  }
+  knots.forEach(([x, y, inX, inY, outX, outY], i) => {
+    const { point, handleIn, handleOut } = segments[i]!;
+    point.set(x, y);
+    if (inX !== handleIn.x || inY !== handleIn.y) handleIn.set(inX, inY);
+    if (outX !== handleOut.x || outY !== handleOut.y) handleOut.set(outX, outY);
+  });
+};
+
+/** Arcs become cubics no eye can tell from them; y turns down. */
+const knotsOf = (path: Path, at: Point): { readonly knots: readonly Knot[]; readonly closed: boolean } => {
+  const knots: Knot[] = [];
+  const moveTo = (p: Point): void => void knots.push([p.x + at.x, -p.y - at.y, 0, 0, 0, 0]);
   const cubicTo = (c1: Point, c2: Point, to: Point): void => {
     const from = knots.at(-1)!;
-    from[4] = c1.x - from[0];
-    from[5] = -c1.y - from[1];
-    knots.push([to.x, -to.y, c2.x - to.x, to.y - c2.y, 0, 0]);
+    from[4] = c1.x + at.x - from[0];
+    from[5] = -c1.y - at.y - from[1];
+    knots.push([to.x + at.x, -to.y - at.y, c2.x - to.x, to.y - c2.y, 0, 0]);
   };
   let closed = false;
   walk(path, {
@@ -32,5 +58,5 @@ export const paperPath = (path: Path): paper.Path => {
     knots[0]![2] = last[2];
     knots[0]![3] = last[3];
   }
-  return new paper.Path({ segments: knots, closed, insert: false });
+  return { knots, closed };
 };
