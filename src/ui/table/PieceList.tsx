@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Placed } from '../../drawing/arrange.ts';
 import type { Unit } from '../../units.ts';
 import { pieceWords } from './piece-words.ts';
@@ -11,7 +12,7 @@ interface PieceListProps {
 }
 
 /** The pieces as a list of buttons, out of sight until one has the focus: it lights its piece, and chooses it. */
-export const PieceList = ({ drawings, unit, chosen, onChoose, onLight }: PieceListProps) => (
+export const PieceList = memo(({ drawings, unit, chosen, onChoose, onLight }: PieceListProps) => (
   <ul className="table-pieces" aria-label="Pieces on the table">
     {drawings.map(({ drawing }) => {
       const { name, size, cuts } = pieceWords(drawing, unit);
@@ -31,4 +32,4 @@ export const PieceList = ({ drawings, unit, chosen, onChoose, onLight }: PieceLi
       );
     })}
   </ul>
-);
+));

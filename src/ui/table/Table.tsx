@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useEffect, useId, useLayoutEffect, useRef } from 'react';
 import type { Placed } from '../../drawing/arrange.ts';
 import type { Unit } from '../../units.ts';
+import { useRested } from '../use-rested.ts';
 import { Caption } from './Caption.tsx';
 import { type Desk, openDesk, type Told } from './desk.ts';
 import { strokeOf } from './keys.ts';
@@ -18,6 +19,9 @@ export interface TableProps {
   readonly onLight: (id: string | null) => void;
 }
 
+/** The list of pieces, out of sight, follows a change once it has rested this long, ms. */
+const REST = 250;
+
 const NOTHING: readonly Placed[] = [];
 
 /**
@@ -32,6 +36,7 @@ export const Table = ({ drawings, ghost, unit, chosen, lit, onChoose, onLight }:
   const desk = useRef<Desk>(null);
   const told = useRef<Told>({ choose: onChoose, light: onLight });
   const help = useId();
+  const listed = useRested(drawings, REST);
 
   useLayoutEffect(() => {
     told.current = { choose: onChoose, light: onLight };
@@ -77,7 +82,7 @@ export const Table = ({ drawings, ghost, unit, chosen, lit, onChoose, onLight }:
       <p id={help} className="table-help">
         Arrows move the table, + and − zoom, 0 shows all pieces. Tab goes from piece to piece.
       </p>
-      <PieceList drawings={drawings} unit={unit} chosen={chosen} onChoose={onChoose} onLight={onLight} />
+      <PieceList drawings={listed} unit={unit} chosen={chosen} onChoose={onChoose} onLight={onLight} />
       <div className="table-foot">
         <Caption drawings={drawings} unit={unit} shown={lit ?? chosen} />
         <div className="table-view">
