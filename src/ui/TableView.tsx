@@ -2,17 +2,19 @@ import { choose, light } from '../state/actions.ts';
 import { useStudio } from '../state/studio.ts';
 import { onTable } from './on-table.ts';
 import { Table } from './table/Table.tsx';
+import { useDrawn } from './use-drawn.ts';
 
 /** The table, with the last cap that can be sewn, and the ghost of what lay there while a measure is moved. */
 export const TableView = () => {
   const good = useStudio((s) => s.good);
   const from = useStudio((s) => s.moving?.from ?? null);
   const unit = useStudio((s) => s.wish.unit);
+  const drawings = useDrawn(good, unit);
   const chosen = useStudio((s) => s.chosen);
   const lit = useStudio((s) => s.lit);
   return (
     <Table
-      drawings={onTable(good, unit)}
+      drawings={drawings}
       ghost={from === null || from === good ? null : onTable(from, unit)}
       unit={unit}
       chosen={chosen}
