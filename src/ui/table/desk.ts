@@ -6,7 +6,7 @@ import type { Unit } from '../../units.ts';
 import { inFrame, notInFrame } from '../frames.ts';
 import { type Chalks, readChalks, watchChalks } from './chalks.ts';
 import { listen } from './gestures.ts';
-import { paintGround } from './ground.ts';
+import { openGround } from './ground.ts';
 import type { Stroke } from './keys.ts';
 import { outlineHash } from './outline-hash.ts';
 import { openPainter } from './painter.ts';
@@ -50,7 +50,7 @@ const FOOT = 52;
  */
 export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: () => Told): Desk => {
   const painter = openPainter(pieces);
-  const context = ground.getContext('2d')!;
+  const paintGround = openGround(ground);
   let wanted: Wanted | null = null;
   let size: Size = { width: 0, height: 0 };
   let view: View | null = null;
@@ -84,8 +84,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
     const ratio = window.devicePixelRatio || 1;
     const asks = [now, unit, chalks, size, ratio];
     if (asks.some((ask, i) => ask !== grounded[i])) {
-      fitCanvas(ground, size, ratio);
-      paintGround(context, size, ratio, now, unit, chalks);
+      paintGround(size, ratio, now, unit, chalks);
       grounded = asks;
     }
     painter.paint({ ...shown, chalks, view: now, size });
@@ -153,11 +152,4 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
       painter.close();
     },
   };
-};
-
-/** As many pixels as the screen has in the canvas's place. */
-const fitCanvas = (canvas: HTMLCanvasElement, { width, height }: Size, ratio: number): void => {
-  const [w, h] = [Math.round(width * ratio), Math.round(height * ratio)];
-  if (canvas.width !== w) canvas.width = w;
-  if (canvas.height !== h) canvas.height = h;
 };

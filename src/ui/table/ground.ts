@@ -10,9 +10,27 @@ const THINNED = [1, 2, 5, 10, 20, 50, 100];
 const ARM = 3;
 const DOT = 1.5;
 
+/**
+ * The paper under the pieces. It is painted aside and handed over whole: a canvas that is drawn on would be copied to
+ * the screen with every frame, changed or not.
+ */
+export const openGround = (
+  canvas: HTMLCanvasElement,
+): ((size: Size, ratio: number, view: View, unit: Unit, chalks: Chalks) => void) => {
+  const shown = canvas.getContext('bitmaprenderer')!;
+  const aside = new OffscreenCanvas(1, 1);
+  const context = aside.getContext('2d')!;
+  return (size, ratio, view, unit, chalks) => {
+    aside.width = Math.round(size.width * ratio);
+    aside.height = Math.round(size.height * ratio);
+    paintGround(context, size, ratio, view, unit, chalks);
+    shown.transferFromImageBitmap(aside.transferToImageBitmap());
+  };
+};
+
 /** Pattern paper: a mark every centimetre or half inch, dots and crosses by turns, fewer where they would crowd. */
-export const paintGround = (
-  context: CanvasRenderingContext2D,
+const paintGround = (
+  context: OffscreenCanvasRenderingContext2D,
   size: Size,
   ratio: number,
   view: View,
