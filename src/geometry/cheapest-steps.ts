@@ -1,21 +1,27 @@
 import type { Corridor } from './corridor.ts';
 
-/** What the steps of a strip cost. The ruling from left point i to right point j has the place i·m + j (m right points). */
+/**
+ * What the steps of a strip cost. The ruling from left point i to right point j has the place i·m + j (m right
+ * points).
+ */
 export interface StepCosts {
   /** Cost of the triangle that a step from a ruling makes: a step on the left, a step on the right. */
   readonly left: Float64Array;
   readonly right: Float64Array;
-  /** Cost of a ruling by the triangles at its sides, at 4·place + 2·(last step) + (next step), 0 left and 1 right; none if absent. */
+  /**
+   * Cost of a ruling by the triangles at its sides, at 4·place + 2·(last step) + (next step), 0 left and 1 right;
+   * none if absent.
+   */
   readonly turns?: Float64Array;
 }
 
 /**
- * The cheapest way from the first ruling to the last, one point on at a time: 0 for a step on the left, 1 on the right.
- * All ways through the corridor are considered ((n + m − 2)!/((n − 1)!(m − 1)!) of them in the whole grid), in time
- * that grows with its rulings, n·m at most: a shortest path through the grid of rulings (C. C. L. Wang and K. Tang, "Optimal boundary
- * triangulations of an interpolating ruled surface", J. Computing and Information Science in Engineering 5(4), 2005).
- * Because a fold depends on the triangles at both its sides, a ruling is kept twice, once for each step that may have led
- * to it. Of equally cheap ways, the one that goes on the left last.
+ * The cheapest way from the first ruling to the last, one point on at a time: 0 for a step on the left, 1 on the
+ * right. All ways through the corridor are considered ((n + m − 2)!/((n − 1)!(m − 1)!) of them in the whole grid), in
+ * time that grows with its rulings, n·m at most: a shortest path through the grid of rulings (C. C. L. Wang and K.
+ * Tang, "Optimal boundary triangulations of an interpolating ruled surface", J. Computing and Information Science in
+ * Engineering 5(4), 2005). Because a fold depends on the triangles at both its sides, a ruling is kept twice, once
+ * for each step that may have led to it. Of equally cheap ways, the one that goes on the left last.
  */
 export const cheapestSteps = (m: number, { from, to }: Corridor, costs: StepCosts): Uint8Array => {
   const { left, right, turns } = costs;

@@ -1,6 +1,6 @@
 /**
- * The rulings that are considered for a strip of n left and m right points: left point i may be joined to the right points
- * from[i] to to[i], both included. Neither ever falls as i grows.
+ * The rulings that are considered for a strip of n left and m right points: left point i may be joined to the right
+ * points from[i] to to[i], both included. Neither ever falls as i grows.
  */
 export interface Corridor {
   readonly from: Int32Array;
@@ -14,8 +14,9 @@ export const wholeGrid = (n: number, m: number): Corridor => ({
 });
 
 /**
- * The rulings about a way up some of the points: `lefts` and `rights` are the places (ascending, both ends among them) of
- * the points that `steps` (0 left, 1 right) go up by. The corridor reaches to the next such point on every side of the way.
+ * The rulings about a way up some of the points: `lefts` and `rights` are the places (ascending, both ends among
+ * them) of the points that `steps` (0 left, 1 right) go up by. The corridor reaches to the next such point on every
+ * side of the way.
  */
 export const corridorAbout = (
   steps: Uint8Array,

@@ -16,10 +16,11 @@ export interface MirroredWish {
 }
 
 /**
- * The strip between two rails that are mirror images of one another point by point (a gore), rolled flat: upright about x = 0, its first
- * ruling on y = 0, its left edge the exact mirror image of its right one, both from the strip's start to its end.
- * Such a strip is a cylinder: its rulings are square to the mirror, keep their width, and stand as far apart as along the curve that
- * runs midway between the rails. No rulings need choosing, and it is accurate as developStrip is.
+ * The strip between two rails that are mirror images of one another point by point (a gore), rolled flat: upright
+ * about x = 0, its first ruling on y = 0, its left edge the exact mirror image of its right one, both from the
+ * strip's start to its end. Such a strip is a cylinder: its rulings are square to the mirror, keep their width, and
+ * stand as far apart as along the curve that runs midway between the rails. No rulings need choosing, and it is
+ * accurate as developStrip is.
  */
 export const developMirrored = (
   left: readonly Point3[],

@@ -10,7 +10,10 @@ import { unrollStrip } from './unroll-strip.ts';
 export interface DevelopmentWish {
   /** Places in each rail, the ends aside, where its edge keeps a sharp corner; ascending. */
   readonly corners?: { readonly left?: readonly number[]; readonly right?: readonly number[] };
-  /** Ends whose ruling both edges meet square: where the piece will be mirrored, or where the rulings of its surface do so. */
+  /**
+   * Ends whose ruling both edges meet square: where the piece will be mirrored, or where the rulings of its surface
+   * do so.
+   */
   readonly square?: readonly ('start' | 'end')[];
   /** Largest distance between an edge and its unrolled points, mm; FIT if not given. */
   readonly tolerance?: number;
@@ -24,9 +27,9 @@ export interface Development {
 }
 
 /**
- * The outline of the smooth strip that was sampled, rolled flat (see unrollStrip for how it lies): lines, arcs and cubics, within
- * the tolerance of the unrolled points. On a developable sampled at 4 mm or finer, with bends of 30 mm radius or
- * slacker, that is within 0.02 mm of the true development.
+ * The outline of the smooth strip that was sampled, rolled flat (see unrollStrip for how it lies): lines, arcs and
+ * cubics, within the tolerance of the unrolled points. On a developable sampled at 4 mm or finer, with bends of 30 mm
+ * radius or slacker, that is within 0.02 mm of the true development.
  * A piece that is its own mirror image is developed as one half, square at the mirror, and mirrored (see wholeEdge).
  */
 export const developStrip = (

@@ -5,21 +5,21 @@ import { SAME_POINT } from './tolerance.ts';
 import { type TriangleStrip, triangleAreas } from './triangle-strip.ts';
 
 /**
- * How far the smooth ruled surface through a strip's rulings is from one that rolls out flat. On cones, cylinders and tangent
- * surfaces every angle is 0 and the area ratio 1, but for a part of the angle that a rail turns in one step.
+ * How far the smooth ruled surface through a strip's rulings is from one that rolls out flat. On cones, cylinders and
+ * tangent surfaces every angle is 0 and the area ratio 1, but for a part of the angle that a rail turns in one step.
  */
 export interface Developability {
   /** Radians between the surface's normals at the two ends of a ruling: the mean by area, and the greatest. */
   readonly meanTwist: number;
   readonly greatestTwist: number;
   /**
-   * Radians that the normal turns in a millimetre of ruling, the mean by area. On a smooth ruled surface it is about the root of −K, K
-   * the Gaussian curvature midway along the ruling.
+   * Radians that the normal turns in a millimetre of ruling, the mean by area. On a smooth ruled surface it is about
+   * the root of −K, K the Gaussian curvature midway along the ruling.
    */
   readonly twistPerMm: number;
   /**
-   * Area of the flat piece over that of the smooth surface. Above 1: the edges have the right length, but between them the
-   * cloth is too long and must be shrunk with steam, or the edges stretched.
+   * Area of the flat piece over that of the smooth surface. Above 1: the edges have the right length, but between
+   * them the cloth is too long and must be shrunk with steam, or the edges stretched.
    */
   readonly areaRatio: number;
 }
@@ -71,8 +71,8 @@ const rulingsOf = ({ left, right, steps }: TriangleStrip): readonly Ruling[] => 
 };
 
 /**
- * The least twist about a triangle, radians. Going up point by point, the rulings stand by turns a little before and a little behind
- * the surface's own: where they twist both ways, one between them does not twist.
+ * The least twist about a triangle, radians. Going up point by point, the rulings stand by turns a little before and
+ * a little behind the surface's own: where they twist both ways, one between them does not twist.
  */
 const calmest = (rulings: readonly Ruling[], k: number): number => {
   let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
@@ -104,9 +104,9 @@ const leftShares = ({ steps }: TriangleStrip, areas: readonly number[]): readonl
 };
 
 /**
- * Area of a narrow strip of a smooth ruled surface over that of its two triangles. At a share v of the ruling, the surface's area is
- * |(1 − v)·L + v·R|, with L and R the normals at the ends as long as the triangles are large, and the twist between them.
- * Simpson's rule in two parts: within 1e-4 up to a twist of a quarter turn.
+ * Area of a narrow strip of a smooth ruled surface over that of its two triangles. At a share v of the ruling, the
+ * surface's area is |(1 − v)·L + v·R|, with L and R the normals at the ends as long as the triangles are large, and
+ * the twist between them. Simpson's rule in two parts: within 1e-4 up to a twist of a quarter turn.
  */
 const smoothShare = (twist: number, leftShare: number): number => {
   const across = (v: number) => {

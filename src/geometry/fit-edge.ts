@@ -15,8 +15,9 @@ export interface EdgeWish {
 }
 
 /**
- * A dense row of points as an edge: from corner to corner one line or one arc where the points allow it within the tolerance, smooth
- * cubics otherwise. Starts and ends exactly on the first and last point and passes exactly through the corners. A single point makes no edge: an empty path.
+ * A dense row of points as an edge: from corner to corner one line or one arc where the points allow it within the
+ * tolerance, smooth cubics otherwise. Starts and ends exactly on the first and last point and passes exactly through
+ * the corners. A single point makes no edge: an empty path.
  */
 export const fitEdge = (
   points: readonly Point[],

@@ -16,7 +16,10 @@ export interface Rail {
   readonly chords: Float64Array;
 }
 
-/** A rail that turns by more than this (radians, 20°) at a point has a corner there: a smooth one is sampled far finer. */
+/**
+ * A rail that turns by more than this (radians, 20°) at a point has a corner there: a smooth one is sampled far
+ * finer.
+ */
 const CORNER = Math.PI / 9;
 
 export const railOf = (points: readonly Point3[]): Rail => {

@@ -1,10 +1,10 @@
 import type { Rail } from './rail.ts';
 
 /**
- * How a surface twists along the ruling from left point i to right point j: the angle from its normal at the left end to its normal at
- * the right end, about the ruling, in (−π, π]. A ruled surface is developable exactly where this is 0
- * (D. J. Struik, Lectures on Classical Differential Geometry, 1950, §2-8). At a corner the normal may be any between the two
- * sides', so the smallest twist counts. 0 where a ruling or a rail has no length.
+ * How a surface twists along the ruling from left point i to right point j: the angle from its normal at the left end
+ * to its normal at the right end, about the ruling, in (−π, π]. A ruled surface is developable exactly where this is
+ * 0 (D. J. Struik, Lectures on Classical Differential Geometry, 1950). At a corner the normal may be any
+ * between the two sides', so the smallest twist counts. 0 where a ruling or a rail has no length.
  */
 export const rulingTwist = (left: Rail, right: Rail, i: number, j: number): number => {
   if (left.corner[i] === 0 && right.corner[j] === 0) return twist(left, left.into, i, right, right.into, j);
@@ -55,7 +55,8 @@ const twist = (
   const square = rx * rx + ry * ry + rz * rz;
   const leftAlong = lx * rx + ly * ry + lz * rz;
   const rightAlong = tx * rx + ty * ry + tz * rz;
-  // The normals are the ways turned a quarter about the ruling: the same angle lies between what of the ways is square to it.
+  // The normals are the ways turned a quarter about the ruling: the same angle lies between what of the ways is
+  // square to it.
   const cosine = square * (lx * tx + ly * ty + lz * tz) - leftAlong * rightAlong;
   const sine =
     Math.sqrt(square) * (rx * (ly * tz - lz * ty) + ry * (lz * tx - lx * tz) + rz * (lx * ty - ly * tx));

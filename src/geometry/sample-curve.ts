@@ -9,8 +9,8 @@ export const polylineLength = (points: readonly Point3[]): number => {
 };
 
 /**
- * A curve as a row of points with equal chords, none longer than `longest` mm. The chords together are shorter than the curve by
- * about h²κ²/24 of its length (κ its curvature): 0.003 mm on 150 mm of radius 90 for chords of 2 mm.
+ * A curve as a row of points with equal chords, none longer than `longest` mm. The chords together are shorter than
+ * the curve by about h²κ²/24 of its length (κ its curvature): 0.003 mm on 150 mm of radius 90 for chords of 2 mm.
  */
 export const sampleCurve = (curve: SpaceCurve, longest: number): readonly Point3[] => {
   if (!(longest > 0)) throw new RangeError('a longest chord must be above 0');

@@ -8,10 +8,11 @@ export interface StepLengths {
 }
 
 /**
- * How long each rail step is once the smooth strip that was sampled, and not the triangles, is rolled flat. A curve's chord of arc length h
- * falls short of it by h³κ²/24. Flat, the curve keeps only the part of its curvature that lies in the surface, so its chord grows
- * by h³κₙ²/24, κₙ the curvature along the surface's normal. With these lengths the flat rails miss the true development by the fourth
- * power of the sampling step and not by its square, and seams that meet along one curve come out equally long on both pieces.
+ * How long each rail step is once the smooth strip that was sampled, and not the triangles, is rolled flat. A curve's
+ * chord of arc length h falls short of it by h³κ²/24. Flat, the curve keeps only the part of its curvature that lies
+ * in the surface, so its chord grows by h³κₙ²/24, κₙ the curvature along the surface's normal. With these lengths the
+ * flat rails miss the true development by the fourth power of the sampling step and not by its square, and seams that
+ * meet along one curve come out equally long on both pieces.
  */
 export const smoothSteps = (strip: TriangleStrip): StepLengths => {
   const [left, right] = [railOf(strip.left), railOf(strip.right)];

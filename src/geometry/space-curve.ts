@@ -10,9 +10,9 @@ export interface EndTangents {
 }
 
 /**
- * The smooth curve through every point: a cubic spline on chord-length parameters, curvature continuous, natural at an end
- * whose tangent is not given (C. de Boor, A Practical Guide to Splines, 1978, ch. IV: the same rule in each coordinate).
- * The parameter is the share of the chords' length. Two points without tangents give the straight line.
+ * The smooth curve through every point: a cubic spline on chord-length parameters, curvature continuous, natural at
+ * an end whose tangent is not given (C. de Boor, A Practical Guide to Splines, 1978: the same rule in each
+ * coordinate). The parameter is the share of the chords' length. Two points without tangents give the straight line.
  * Needs two points or more, none twice in a row.
  */
 export const splineInSpace = (points: readonly Point3[], { start, end }: EndTangents = {}): SpaceCurve => {

@@ -5,8 +5,8 @@ import { squaredTwist } from './ruling-twist.ts';
 
 /**
  * What is made least in choosing a strip's rulings:
- * - twist: the square of the angle between the normals at a ruling's ends, over the length of both rails. 0 on a developable,
- *   whose own rulings it therefore finds however the rails are sampled; the measure of choice for cloth.
+ * - twist: the square of the angle between the normals at a ruling's ends, over the length of both rails. 0 on a
+ *   developable, whose own rulings it therefore finds however the rails are sampled; the measure of choice for cloth.
  * - fold: each inner edge's length times the angle between the triangles at its sides (total mean curvature).
  * - area: the area of the triangles.
  */
@@ -62,7 +62,10 @@ const squaredRuling = (left: Rail, right: Rail, i: number, j: number): number =>
   return x * x + y * y + z * z;
 };
 
-/** Unit normals and areas of the triangles that steps from each ruling make; a triangle without area has no normal (0, 0, 0). */
+/**
+ * Unit normals and areas of the triangles that steps from each ruling make; a triangle without area has no normal (0,
+ * 0, 0).
+ */
 const triangles = (left: Rail, right: Rail, eachRuling: EachRuling) => {
   const [n, m] = [left.count, right.count];
   const normals = { left: new Float64Array(3 * n * m), right: new Float64Array(3 * n * m) };
@@ -108,7 +111,10 @@ const foldCosts = (left: Rail, right: Rail, eachRuling: EachRuling): StepCosts =
   return { left: new Float64Array(n * m), right: new Float64Array(n * m), turns };
 };
 
-/** The angle between the triangle that led to a ruling and the one that leaves it, 0 to π; 0 beside a triangle without area. */
+/**
+ * The angle between the triangle that led to a ruling and the one that leaves it, 0 to π; 0 beside a triangle without
+ * area.
+ */
 const fold = (
   normals: { readonly left: Float64Array; readonly right: Float64Array },
   place: number,

@@ -3,9 +3,10 @@ import { cross3, norm3, type Point3, subtract3 } from './space.ts';
 export type Side = 'left' | 'right';
 
 /**
- * A strip of triangles between two rails in space, of any counts. It starts on the ruling from left[0] to right[0]; each step takes
- * one rail on by one point, which makes one triangle, and ends on a new ruling. Seen from outside with the strip running
- * upwards, the left rail is on the left. The rails may meet in a point at the start, at the end or at both.
+ * A strip of triangles between two rails in space, of any counts. It starts on the ruling from left[0] to right[0];
+ * each step takes one rail on by one point, which makes one triangle, and ends on a new ruling. Seen from outside
+ * with the strip running upwards, the left rail is on the left. The rails may meet in a point at the start, at the
+ * end or at both.
  */
 export interface TriangleStrip {
   readonly left: readonly Point3[];

@@ -13,9 +13,10 @@ export interface TriangulationWish {
    */
   readonly choice?: number;
   /**
-   * Says that the strip is the mirror image of itself with each rail turned end to end (a band about the centre front): the first half
-   * is triangulated and mirrored. Both rails need a middle point, that is an odd count. A strip whose
-   * rails mirror each other, like a gore, needs no word: its quads are flat, whichever way they are halved (see developMirrored).
+   * Says that the strip is the mirror image of itself with each rail turned end to end (a band about the centre
+   * front): the first half is triangulated and mirrored. Both rails need a middle point, that is an odd count. A
+   * strip whose rails mirror each other, like a gore, needs no word: its quads are flat, whichever way they are
+   * halved (see developMirrored).
    */
   readonly mirrored?: boolean;
 }
@@ -23,8 +24,8 @@ export interface TriangulationWish {
 const CHOICE = 32;
 
 /**
- * The strip of triangles between two rails that is nearest to developable: of all the ways to go up both rails point by point, the one
- * that makes the measure least (see cheapestSteps for the rule, StripMeasure for what is measured).
+ * The strip of triangles between two rails that is nearest to developable: of all the ways to go up both rails point
+ * by point, the one that makes the measure least (see cheapestSteps for the rule, StripMeasure for what is measured).
  */
 export const triangulateStrip = (
   left: readonly Point3[],

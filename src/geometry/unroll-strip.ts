@@ -6,13 +6,14 @@ import { SAME_POINT } from './tolerance.ts';
 import { checkStrip, type TriangleStrip } from './triangle-strip.ts';
 
 /**
- * Rolls a strip of triangles out flat: every triangle keeps its three lengths, so that both flat rails have a point for every
- * point of the rails in space and their steps are as long. Steps of other lengths may be asked for (see smoothSteps).
- * left[0] lies on the origin; the first ruling that has a length is laid along +x, left to right, and the strip runs on towards +y.
- * A strip may begin or end in a point; rails that meet in between are an error.
- * Exact for the triangles. For a smooth developable surface sampled every h mm, the rails come out short by about h²κ²/24 of their
- * length, κ their curvature in space, and a narrow strip bends where they do so by different amounts; with smoothSteps all
- * of this shrinks to the fourth power of h.
+ * Rolls a strip of triangles out flat: every triangle keeps its three lengths, so that both flat rails have a point
+ * for every point of the rails in space and their steps are as long. Steps of other lengths may be asked for (see
+ * smoothSteps). left[0] lies on the origin; the first ruling that has a length is laid along +x, left to right, and
+ * the strip runs on towards +y. A strip may begin or end in a point (how it then lies
+ * is told by a very short ruling: turn it by its own landmarks); rails that meet in between are an error.
+ * Exact for the triangles. For a smooth developable surface sampled every h mm, the rails come out short by about
+ * h²κ²/24 of their length, κ their curvature in space, and a narrow strip bends where they do so by different
+ * amounts; with smoothSteps all of this shrinks to the fourth power of h.
  */
 export const unrollStrip = (strip: TriangleStrip, lengths?: StepLengths): FlatStrip => {
   checkStrip(strip);

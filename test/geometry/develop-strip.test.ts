@@ -5,9 +5,9 @@ import { type DevelopmentWish, developStrip } from '../../src/geometry/develop-s
 import { fitEdge } from '../../src/geometry/fit-edge.ts';
 import { pathLength } from '../../src/geometry/measure.ts';
 import { distance, dot, heading, type Point, point, scale } from '../../src/geometry/point.ts';
-import { sampleCurve } from '../../src/geometry/sample-curve.ts';
+import { polylineLength, sampleCurve } from '../../src/geometry/sample-curve.ts';
 import { distance3, type Point3, point3 } from '../../src/geometry/space.ts';
-import type { SpaceCurve } from '../../src/geometry/space-curve.ts';
+import { type SpaceCurve, splineInSpace } from '../../src/geometry/space-curve.ts';
 import { triangulateStrip } from '../../src/geometry/triangulate-strip.ts';
 import { expectNear, expectSamePoint } from './near.ts';
 import { laidOut, polar, row, straying } from './space-rails.ts';
@@ -19,7 +19,9 @@ interface Case {
   readonly flatRight: (t: number) => Point;
 }
 
-/** Develops two rails sampled at different chords, and measures how far both edges stray from the true development. */
+/**
+ * Develops two rails sampled at different chords, and measures how far both edges stray from the true development.
+ */
 const strayed = (
   { left, right, flatLeft, flatRight }: Case,
   chords: readonly [number, number],
@@ -56,7 +58,10 @@ const cutCylinder = (r: number, tilt: number, height: number, sweep: number): Ca
   };
 };
 
-/** Strip of the tangents to a helix (radius 60, rise 45 a radian) between 30 and 110 mm along them; its edge of regression rolls out to a circle of radius 75²/60. */
+/**
+ * Strip of the tangents to a helix (radius 60, rise 45 a radian) between 30 and 110 mm along them; its edge of
+ * regression rolls out to a circle of radius 75²/60.
+ */
 const helixTangents: Case = (() => {
   const speed = Math.hypot(60, 45);
   const on = (along: number) => (t: number) =>
@@ -88,6 +93,8 @@ describe('the outline of a strip rolled flat', () => {
     ['a flat cone', frustum(88, 170, 15, Math.PI)],
     ['a cylinder cut 30° aslant, half round', cutCylinder(90, Math.PI / 6, 75, Math.PI)],
     ['a cylinder cut 10° aslant, all round', cutCylinder(95, Math.PI / 18, 55, 2 * Math.PI)],
+    ['a tight cylinder cut 20° aslant', cutCylinder(30, Math.PI / 9, 35, Math.PI)],
+    ['a tight cone', frustum(30, 42, 30, Math.PI)],
     ['the tangents of a helix', helixTangents],
     ['a plane ring', ring],
   ])('is within 0.02 mm of the true development for %s, its rails sampled unlike each other', (_, strip) => {
@@ -122,6 +129,19 @@ describe('the outline of a strip rolled flat', () => {
     );
     expectNear(pathLength(tip.left), Math.PI * 105, 0.005);
     expectNear(pathLength(side.left), Math.PI * 105, 0.005);
+  });
+
+  test('keeps that seam one length for pieces of free form, on samples as coarse as 5 mm', () => {
+    // The top and the side of a crown, between them a seam from the brow to the back.
+    const [brow, back] = [point3(20, 95, 10), point3(10, -100, 0)];
+    const seam = splineInSpace([brow, point3(60, 70, 70), point3(65, 0, 95), point3(45, -70, 75), back]);
+    const rim = splineInSpace([brow, point3(62, 56, 0), point3(78, -10, 0), point3(55, -72, 0), back]);
+    const ridge = (t: number) => point3(-5 * Math.sin(t), seam(t).y, seam(t).z + 25 * Math.sin(Math.PI * t));
+    const [along, length] = [sampleCurve(seam, 5), polylineLength(sampleCurve(seam, 0.05))];
+    for (const other of [rim, ridge]) {
+      const strip = triangulateStrip(along, sampleCurve(other, 4));
+      expectNear(pathLength(developStrip(strip).left), length, 0.005);
+    }
   });
 
   test('keeps stated corners sharp and its straight runs straight', () => {

@@ -75,8 +75,8 @@ describe('how far a strip is from rolling out flat', () => {
 });
 
 /**
- * The saddle z = xy/c over a rectangle a by b, ruled along x. Its normal is (−y/c, −x/c, 1), so the normals at the two ends of the ruling
- * at y are atan(a/√(c² + y²)) apart; its area is the integral of √(1 + (x² + y²)/c²).
+ * The saddle z = xy/c over a rectangle a by b, ruled along x. Its normal is (−y/c, −x/c, 1), so the normals at the
+ * two ends of the ruling at y are atan(a/√(c² + y²)) apart; its area is the integral of √(1 + (x² + y²)/c²).
  */
 const saddle = (a: number, b: number, c: number, count: number): TriangleStrip => {
   const left = row(count, (t) => point3(0, b * t, 0));

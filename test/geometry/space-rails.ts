@@ -13,7 +13,10 @@ export const row = <P>(count: number, at: (t: number) => P): readonly P[] =>
 export const polar = (r: number, angle: number, z = 0): Point3 =>
   point3(r * Math.cos(angle), r * Math.sin(angle), z);
 
-/** Points moved and turned so that p lies on the origin and q along +x: as an unrolled strip lies, p and q its first ruling. */
+/**
+ * Points moved and turned so that p lies on the origin and q along +x: as an unrolled strip lies, p and q its first
+ * ruling.
+ */
 export const laidOut = (points: readonly Point[], p: Point, q: Point): readonly Point[] => {
   const across = unit(subtract(q, p));
   return points.map((at) => point(dot(subtract(at, p), across), dot(subtract(at, p), left(across))));
@@ -39,7 +42,10 @@ const toRow = (p: Point, points: readonly Point[], longest: number): number => {
 const longestOf = (points: readonly Point[]): number =>
   Math.max(...points.slice(1).map((p, i) => distance(p, points[i]!)));
 
-/** The furthest that a path and a dense row of points of the curve it should be stray from one another, ends included, mm. */
+/**
+ * The furthest that a path and a dense row of points of the curve it should be stray from one another, ends included,
+ * mm.
+ */
 export const straying = (path: Path, curve: readonly Point[]): number => {
   const drawn = dense(path);
   const [ofDrawn, ofCurve] = [longestOf(drawn), longestOf(curve)];

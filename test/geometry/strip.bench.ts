@@ -13,17 +13,21 @@ const rails = (n: number): readonly [readonly Point3[], readonly Point3[]] => [
   row(n - 1, (t) => polar(105, Math.PI * (t + 0.05 * Math.sin(Math.PI * t)), 60 + 15 * Math.cos(3 * t))),
 ];
 
-const COUNTS = [25, 50, 100, 200] as const;
+const most = 200;
+const COUNTS = [25, 50, 100, most] as const;
 /** The sum of what was made, so that no work can be left out. */
 let _kept = 0;
 
-/** One group for each part of the work: how its time grows with the points a side is read from the ratios within the group. */
+/**
+ * One group for each part of the work: how its time grows with the points a side is read from the ratios within the
+ * group.
+ */
 const part = (name: string, work: (left: readonly Point3[], right: readonly Point3[]) => () => number) => {
-  describe(name, () => {
+  describe(`${name}, ${most} points a side`, () => {
     for (const n of COUNTS) {
       const once = work(...rails(n));
       bench(
-        `${n} points a side`,
+        n === most ? 'ours' : `${n} points a side`,
         () => {
           _kept += once();
         },

@@ -16,7 +16,9 @@ import { polar, row } from '../geometry/space-rails.ts';
 
 const INCH = 25.4;
 const degrees = (radians: number) => (radians * 180) / Math.PI;
-/** A seam is cut and sewn to this at best, mm; angles, degrees, such that 100 mm from their corner they are as good. */
+/**
+ * A seam is cut and sewn to this at best, mm; angles, degrees, such that 100 mm from their corner they are as good.
+ */
 const [LENGTH, ANGLE] = [0.02, 0.0115];
 
 const areaOfPiece = ({ left, right }: Development) =>
@@ -46,7 +48,8 @@ describe('the handbooks’ cones, unrolled as strips', () => {
   test.each([
     // A classroom page on cone nets prints 7.12, 11.39 and 126.4 (exact figures worked out from its rule).
     ['a classroom’s frustum of 5 and 8, 4 high', 5, 8, 4, 7.12, 11.392, 126.404],
-    // Math Central, University of Regina: 33 and a missing wedge of 142; its inner radius is 6.600, though the page prints 6.75.
+    // Math Central, University of Regina: 33 and a missing wedge of 142; its inner radius is 6.600, though the page
+    // prints 6.75.
     ['a lampshade of 8 and 40, 21 high', 8, 40, 21, 6.6, 33.001, 360 - 141.82],
     // E. M. Longfield, Sheet Metal Drafting, 1921, p. 128, sample and problem 30B.
     ['Longfield’s flare from 6 to 3, 3 high', 3, 6, 3, 3.3541, 6.7082, 160.997],
@@ -82,7 +85,8 @@ describe('the handbooks’ cones, unrolled as strips', () => {
     expectNear(degrees(Math.atan2(y, x)), 98.9, ANGLE);
   });
 
-  // A school mensuration text, p. 76: diameters 5 ft 4 and 8 ft 3, slant 10 ft 6. It prints 224 ft² (its fraction is lost; 224 1/8 by
+  // A school mensuration text, p. 76: diameters 5 ft 4 and 8 ft 3, slant 10 ft 6. It prints 224 ft² (its fraction is
+  // lost; 224 1/8 by
   // its own rule) with π as 22/7. Drawn at a tenth of the size.
   test('a school’s frustum has its slant times the mean of its girths for area', () => {
     const [low, high, slant] = [5 + 1 / 3, 8.25, 10.5].map((feet) => feet * 30.48) as [
@@ -97,7 +101,8 @@ describe('the handbooks’ cones, unrolled as strips', () => {
 });
 
 describe('a cylinder cut aslant, by the parallel-line method', () => {
-  // Rise r·tan(α)·cos(s/r) at s along the girth (E. M. Longfield, Sheet Metal Drafting, 1921, ch. III); for r = 4 and 30° the rises at
+  // Rise r·tan(α)·cos(s/r) at s along the girth (E. M. Longfield, Sheet Metal Drafting, 1921, ch. III); for r = 4 and
+  // 30° the rises at
   // every 30° are worked out from it: 2.309, 2.000, 1.155, 0, −1.155, −2.000, −2.309.
   test('of radius 4 in and 30° rises 2.309, 2.000, 1.155 in and so on', () => {
     const r = 4 * INCH;
@@ -148,7 +153,9 @@ describe('a cylinder cut aslant, by the parallel-line method', () => {
 
 describe('sphere gores from the edge to the apex', () => {
   const R = 95;
-  /** Sides of a gore on the cylinder that touches the sphere along the gore's middle, of a given width at the edge. */
+  /**
+   * Sides of a gore on the cylinder that touches the sphere along the gore's middle, of a given width at the edge.
+   */
   const goreRails = (width: number) => {
     const side = (s: number) =>
       sampleCurve((t: number): Point3 => {
@@ -164,7 +171,8 @@ describe('sphere gores from the edge to the apex', () => {
     return degrees(Math.abs(Math.atan2(cross(a, b), dot(a, b))));
   };
 
-  // Tangent (“slab-sided”) gores, width 2R·tan(π/n): A. F. Payne, Popular Science Monthly vol. 92 prints the rule; n tips make 360°.
+  // Tangent (“slab-sided”) gores, width 2R·tan(π/n): A. F. Payne, Popular Science Monthly vol. 92 prints the rule; n
+  // tips make 360°.
   test.each([
     [4, 2],
     [5, 1.4531],
@@ -191,7 +199,8 @@ describe('sphere gores from the edge to the apex', () => {
     },
   );
 
-  // Arc-rule gores, width 2πR/n·cos: their edges are longer than the meridian, and their tips make less than 360° (2·atan(π/n) each).
+  // Arc-rule gores, width 2πR/n·cos: their edges are longer than the meridian, and their tips make less than 360°
+  // (2·atan(π/n) each).
   test.each([
     [4, 1.1398, 76.3],
     [5, 1.0924, 64.3],
@@ -206,8 +215,10 @@ describe('sphere gores from the edge to the apex', () => {
     expectNear(tipOf(made), tip, 0.1);
   });
 
-  // Chord gores: strips between two meridians of the sphere itself. Math Central prints a base of 0.3473 r for 18, and at latitude
-  // 2k° a width of cos(2k°) times the base. Their middle is a quarter of an ellipse R by R·cos(π/n) (girth by stdlib’s ellipe).
+  // Chord gores: strips between two meridians of the sphere itself. Math Central prints a base of 0.3473 r for 18,
+  // and at latitude
+  // 2k° a width of cos(2k°) times the base. Their middle is a quarter of an ellipse R by R·cos(π/n) (girth by
+  // stdlib’s ellipe).
   test.each([
     [4, Math.SQRT2],
     [6, 1],
