@@ -8,7 +8,7 @@ export interface FormStrip {
   readonly strip: Strip;
   /** Its other face is seen too: a visor, a brim. */
   readonly open?: true;
-  /** Stands for something bought, as near as its measures tell: the piece is not rolled out from it. */
+  /** Stands for something bought, or for cloth that gathers draw in, as near as its measures tell: the piece is not rolled out from it. */
   readonly likeness?: true;
 }
 

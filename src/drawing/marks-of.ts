@@ -13,6 +13,7 @@ import { dimensionMarks } from './marks/dimension.ts';
 import { eyeletMarks } from './marks/eyelet.ts';
 import { buttonholeMarks, buttonMarks } from './marks/fastening.ts';
 import { notchMarks } from './marks/notch.ts';
+import { pleatMarks } from './marks/pleat.ts';
 import { stretchMarks } from './marks/stretch.ts';
 import { SMALLEST_TEXT } from './roles.ts';
 
@@ -26,7 +27,7 @@ export const notchesOf = (piece: Piece, allowances: Allowances, onFold: boolean)
     return onFold ? drawn.flatMap(rightOfFoldOnly) : drawn;
   });
 
-/** Buttons, buttonholes, marked stretches and words of a piece. */
+/** Buttons, buttonholes, pleats, marked stretches and words of a piece. */
 export const pieceMarks = ({ marks, outline }: Piece): Mark[] => {
   const stitchLine = outline.flatMap((e) => e.path);
   return marks.flatMap((mark) => marksFor(mark, stitchLine));
@@ -42,6 +43,8 @@ const marksFor = (mark: PieceMark, stitchLine: Path): Mark[] => {
       return eyeletMarks(mark.at, mark.diameter);
     case 'stretch':
       return stretchMarks(mark.path, mark.name, (p) => contains(stitchLine, p));
+    case 'pleat':
+      return pleatMarks(mark.fold, mark.place);
     case 'text':
       return [noteMark(mark)];
   }

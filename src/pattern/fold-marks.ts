@@ -1,4 +1,4 @@
-import { line, type Path, pathEnd, pathStart } from '../geometry/path.ts';
+import { type Line, line, type Path, pathEnd, pathStart } from '../geometry/path.ts';
 import { distance, type Point, point } from '../geometry/point.ts';
 import { ON_FOLD } from '../geometry/tolerance.ts';
 import { mirrored } from '../geometry/transform.ts';
@@ -31,14 +31,18 @@ const rightPart = (mark: PieceMark): PieceMark[] => {
     const runs = rightOfFold([line(mark.from, mark.to)]);
     return runs.map(({ path }) => ({ ...mark, from: pathStart(path), to: pathEnd(path) }));
   }
+  if (mark.kind === 'pleat') return middleOf(mark).x >= -ON_FOLD ? [mark] : [];
   return mark.at.x >= -ON_FOLD ? [mark] : [];
 };
 
 const mirrorPoint = (p: Point): Point => point(-p.x, p.y);
 
+const mirrorLine = ({ from, to }: Line): Line => line(mirrorPoint(from), mirrorPoint(to));
+
 const mirrorImage = (mark: PieceMark): PieceMark => {
   if (mark.kind === 'stretch') return { ...mark, path: mirrored(mark.path) };
   if (mark.kind === 'buttonhole') return { ...mark, from: mirrorPoint(mark.from), to: mirrorPoint(mark.to) };
+  if (mark.kind === 'pleat') return { ...mark, fold: mirrorLine(mark.fold), place: mirrorLine(mark.place) };
   return { ...mark, at: mirrorPoint(mark.at) };
 };
 
@@ -50,6 +54,7 @@ const samePlace = (a: PieceMark, b: PieceMark): boolean => {
 const middleOf = (mark: PieceMark): Point => {
   if (mark.kind === 'stretch') return chordMiddle(mark.path);
   if (mark.kind === 'buttonhole') return chordMiddle([line(mark.from, mark.to)]);
+  if (mark.kind === 'pleat') return chordMiddle([line(mark.fold.from, mark.place.from)]);
   return mark.at;
 };
 

@@ -1,4 +1,4 @@
-import type { Path } from '../geometry/path.ts';
+import type { Line, Path } from '../geometry/path.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Words } from '../words.ts';
 
@@ -57,6 +57,8 @@ export type PieceMark =
   /** A hole for air, worked or pressed in; the diameter is the hole's, mm. */
   | { readonly kind: 'eyelet'; readonly at: Point; readonly diameter: number; readonly name: string }
   | { readonly kind: 'stretch'; readonly path: Path; readonly name: string }
+  /** A pleat, folded on one line so that the fold lies on the other; both run from the edge into the piece. */
+  | { readonly kind: 'pleat'; readonly fold: Line; readonly place: Line; readonly name: string }
   /** A word written on the piece, its middle at a point. */
   | { readonly kind: 'text'; readonly text: string; readonly at: Point };
 

@@ -1,10 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  halfShape,
-  quarterShape,
-  sideBandStrip,
-  sideSlope,
-} from '../../src/caps/parts/side-band/side-band-shape.ts';
+import { halfShape, quarterShape, sideBandStrip } from '../../src/caps/parts/side-band/side-band-shape.ts';
+import { sideSlope } from '../../src/caps/parts/side-band/side-slope.ts';
 import { visorShape } from '../../src/caps/parts/visor/visor-shape.ts';
 import { pathLength, pointAt } from '../../src/geometry/measure.ts';
 import { anglesFromFront, type Oval, ovalArc, ovalNormal, ovalOfGirth } from '../../src/geometry/oval.ts';

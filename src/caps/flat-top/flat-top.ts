@@ -5,6 +5,8 @@ import { exactMm, words } from '../../words.ts';
 import { band } from '../parts/band/band.ts';
 import { innerBand } from '../parts/band/inner-band.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
+import { pleatCount } from '../parts/side-band/parameters.ts';
+import { middleIsFree } from '../parts/side-band/side-band.ts';
 import { buttonMarks, strap } from '../parts/strap/strap.ts';
 import { tipFacts } from '../parts/tip/tip-facts.ts';
 import { tippedCrown } from '../parts/tipped-crown/tipped-crown.ts';
@@ -23,11 +25,43 @@ export const flatTop: Style<FlatTopValues> = {
   tells: 'A flat round top on a side band that leans out over a straight band.',
   parameters: flatTopParameters,
   starts: [
-    { name: 'Trim', values: { crownFullness: 50, sideBandHeight: 45, bandHeight: 35, strap: true } },
-    { name: 'Neat', values: { crownFullness: 76, sideBandHeight: 55, bandHeight: 38 } },
+    {
+      name: 'Trim',
+      values: {
+        crownFullness: 50,
+        sideBandHeight: 45,
+        crownTilt: 0,
+        crownGather: 0,
+        bandHeight: 35,
+        strap: true,
+      },
+    },
+    {
+      name: 'High in front',
+      values: { crownFullness: 130, sideBandHeight: 60, crownTilt: 40, crownGather: 0, bandHeight: 40 },
+    },
     {
       name: 'Full and floppy',
-      values: { crownFullness: 150, sideBandHeight: 70, bandHeight: 32, strap: false },
+      values: {
+        crownFullness: 150,
+        sideBandHeight: 70,
+        crownTilt: 0,
+        crownGather: 0,
+        bandHeight: 32,
+        strap: false,
+      },
+    },
+    {
+      name: 'Pleated',
+      values: {
+        crownFullness: 180,
+        sideBandHeight: 75,
+        crownTilt: 0,
+        crownGather: 0.3,
+        gatherAs: 'pleats',
+        pleats: 3,
+        bandHeight: 32,
+      },
     },
   ],
   problems: flatTopProblems,
@@ -46,6 +80,7 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
 
   // The shell.
   const rim = ovalOfGirth(crownGirth, values.tipRatio);
+  const pleats = pleatCount(values);
   const shell = tippedCrown({
     layer: 'shell',
     cloth: 'outer',
@@ -53,6 +88,9 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
     openingGirth: finishedGirth,
     height: values.sideBandHeight,
     pieces: values.sideBandPieces,
+    tilt: values.crownTilt,
+    gather: values.crownGather,
+    pleats,
     figures: girths,
   });
   const strapWish = { ...values, width: values.strapWidth, visorStretch: peak.stretch };
@@ -67,7 +105,7 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
     height: values.bandHeight,
     visorStretch: peak.stretch,
     top: 'band',
-    eighths: values.sideBandPieces === '4',
+    eighths: values.sideBandPieces === '4' && middleIsFree(pleats),
     marks: values.strap ? buttonMarks(strapWish) : [],
     figures: girths.slice(0, 1),
     notes: [words`Interlining is cut on the stitch line, without allowance.`],
@@ -99,6 +137,7 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
       shell,
       lining,
       strap: values.strap,
+      gather: values.crownGather,
       girth: finishedGirth,
       visorStretch: peak.stretch,
     }),
@@ -112,6 +151,7 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
   };
 };
 
+/** The lining stands as the shell does, but is never gathered: it would only make the seam thick. */
 const liningCrown = (values: FlatTopValues, finishedGirth: number, shellCrown: number) => {
   const crownGirth = shellCrown - values.liningTake;
   return tippedCrown({
@@ -121,6 +161,7 @@ const liningCrown = (values: FlatTopValues, finishedGirth: number, shellCrown: n
     openingGirth: finishedGirth,
     height: values.sideBandHeight - values.liningTake,
     pieces: values.sideBandPieces,
+    tilt: values.crownTilt,
     figures: [
       {
         name: 'Crown girth of the lining',

@@ -2,8 +2,10 @@ import { ovalOfGirth } from '../../geometry/oval.ts';
 import { offOval } from '../../geometry/oval-slope.ts';
 import type { Form } from '../form.ts';
 import { bandStrip } from '../parts/band/form.ts';
-import { reachOf, sideSlope } from '../parts/side-band/side-band-shape.ts';
-import { dropOf, sideBandStrips, tipStrip } from '../parts/tipped-crown/form.ts';
+import { pleatCount } from '../parts/side-band/parameters.ts';
+import { sideBandScheme } from '../parts/side-band/side-band.ts';
+import { dropOf, reachOf, sideSlope } from '../parts/side-band/side-slope.ts';
+import { sideBandStrips, tipStrip } from '../parts/tipped-crown/form.ts';
 import { visorStrips } from '../parts/visor/form.ts';
 import { visorParts } from '../parts/visor/visor-parts.ts';
 import type { Head } from '../style.ts';
@@ -15,17 +17,20 @@ const ROUND_STEPS = 256;
 export const flatTopForm = (values: FlatTopValues, head: Head): Form => {
   const opening = { ...head, girth: head.girth + values.ease };
   const rim = ovalOfGirth(opening.girth + values.crownFullness, values.tipRatio);
-  const slope = sideSlope(rim, opening.girth, values.sideBandHeight);
+  const slope = sideSlope(rim, opening.girth, values.sideBandHeight, values.crownTilt);
   const top = values.bandHeight + dropOf(slope);
+  const scheme = sideBandScheme(values.sideBandPieces, values.crownTilt, pleatCount(values));
+  const side = sideBandStrips(slope, scheme, top);
   const lower = Array.from({ length: ROUND_STEPS + 1 }, (_, i) =>
-    offOval(rim, -Math.PI / 2 + (i * 2 * Math.PI) / ROUND_STEPS, -reachOf(slope), 0),
+    offOval(slope.plan, -Math.PI / 2 + (i * 2 * Math.PI) / ROUND_STEPS, -reachOf(slope), 0),
   );
   return {
     strips: [
-      { piece: 'tip', copy: 0, strip: tipStrip(rim, top) },
-      ...sideBandStrips(slope, values.sideBandPieces, top),
+      { piece: 'tip', copy: 0, strip: tipStrip(rim, top, values.crownTilt) },
+      // Gathered, it stands as if it were cut to the band: the cloth between its seams is more than that.
+      ...(values.crownGather === 0 ? side : side.map((one) => ({ ...one, likeness: true as const }))),
       bandStrip(lower, values.bandHeight),
-      ...visorStrips(values, visorParts(values, opening), opening, rim.halfLength - reachOf(slope)),
+      ...visorStrips(values, visorParts(values, opening), opening, slope.plan.halfLength - reachOf(slope)),
     ],
   };
 };

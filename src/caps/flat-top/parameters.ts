@@ -4,6 +4,7 @@ import { bandParameters } from '../parts/band/parameters.ts';
 import { easeParameter } from '../parts/ease.ts';
 import { liningParameters } from '../parts/lining/parameters.ts';
 import { allowanceParameters } from '../parts/seams/parameters.ts';
+import { gatherParameters } from '../parts/side-band/parameters.ts';
 import { strapParameters } from '../parts/strap/parameters.ts';
 import { visorParameters } from '../parts/visor/parameters.ts';
 
@@ -34,6 +35,18 @@ export const flatTopParameters = {
     default: inches(2.5),
     usual: [38, 64],
   },
+  crownTilt: {
+    kind: 'length',
+    label: 'Higher in front by',
+    help: 'How much higher the top stands at the front than at the back; the sides keep their height.',
+    group: 'crown',
+    min: 0,
+    max: 100,
+    step: 2,
+    inchStep: 1 / 8,
+    default: 0,
+    usual: [0, 50],
+  },
   tipRatio: {
     kind: 'ratio',
     label: 'Tip breadth to length',
@@ -56,6 +69,7 @@ export const flatTopParameters = {
     ],
     default: '4',
   },
+  ...gatherParameters,
   ...bandParameters,
   ...visorParameters,
   ...strapParameters,

@@ -1,5 +1,8 @@
+import { ovalOfGirth } from '../../geometry/oval.ts';
 import type { Problem } from '../../pattern/problem.ts';
-import { mm, words } from '../../words.ts';
+import { mm, ratio, words } from '../../words.ts';
+import { pleatCount } from '../parts/side-band/parameters.ts';
+import { dropOf, sideSlope } from '../parts/side-band/side-slope.ts';
 import { strapProblems } from '../parts/strap/problems.ts';
 import { visorProblems } from '../parts/visor/problems.ts';
 import type { Head } from '../style.ts';
@@ -10,7 +13,16 @@ import { type FlatTopValues, flatTopParameters } from './parameters.ts';
 export const flatTopProblems = (values: FlatTopValues, head: Head): readonly Problem[] => {
   const outOfRange = checkValues(flatTopParameters, values);
   if (outOfRange.length > 0) return outOfRange;
-  return [...crownTooFull(values), ...visorProblems(values, head), ...strapProblems(values)];
+  return [...crownProblems(values, head), ...visorProblems(values, head), ...strapProblems(values)];
+};
+
+/** What cannot be of the crown: the first of these, since each takes the ones before it for right. */
+const crownProblems = (values: FlatTopValues, head: Head): readonly Problem[] => {
+  for (const check of [crownTooFull, gatheredTooMuch, pleatsTooSmall, tiltedTooMuch]) {
+    const found = check(values, head.girth + values.ease);
+    if (found.length > 0) return found;
+  }
+  return [];
 };
 
 /**
@@ -30,7 +42,84 @@ const crownTooFull = ({
     {
       field: fieldOf('crownFullness'),
       message: words`A side band ${mm(sideBandHeight)} high cannot reach out that far: it would lie flat at ${mm(limit)}. Less fullness, or a higher side band.`,
-      nearest: Math.max(0, Math.ceil(limit / 5 - 1) * 5),
+      nearest: below(limit, 5),
     },
   ];
 };
+
+/** A lower edge longer than the rim by 2π × height lies flat too, turned inside out. */
+const gatheredTooMuch = (
+  { crownFullness, sideBandHeight, crownGather }: FlatTopValues,
+  opening: number,
+): readonly Problem[] => {
+  const limit = (crownFullness + 2 * Math.PI * sideBandHeight) / opening;
+  if (crownGather < limit) return [];
+  return [
+    {
+      field: fieldOf('crownGather'),
+      message: words`A side band ${mm(sideBandHeight)} high would lie flat below this top with ${ratio(limit)} gathered in. Less of it, a fuller crown, or a higher side band.`,
+      nearest: below(limit, 0.05),
+    },
+  ];
+};
+
+/** A pleat that takes up less than this (mm) cannot be folded and pressed (our own measure). */
+const LEAST_PLEAT = 6;
+
+const pleatsTooSmall = (values: FlatTopValues, opening: number): readonly Problem[] => {
+  const count = pleatCount(values);
+  const inQuarter = (opening * values.crownGather) / 4;
+  if (count === 0 || inQuarter / count >= LEAST_PLEAT) return [];
+  const fewer = Math.floor(inQuarter / LEAST_PLEAT);
+  if (fewer >= 1) {
+    return [
+      {
+        field: fieldOf('pleats'),
+        message: words`Each pleat would take up only ${mm(inQuarter / count)}; ${mm(LEAST_PLEAT)} is the least that can be folded.`,
+        nearest: fewer,
+      },
+    ];
+  }
+  return [
+    {
+      field: fieldOf('crownGather'),
+      message: words`Even one pleat in each quarter would take up only ${mm(inQuarter)}; ${mm(LEAST_PLEAT)} is the least that can be folded.`,
+      nearest: Math.ceil((4 * LEAST_PLEAT * 100) / opening) / 100,
+    },
+  ];
+};
+
+/** The least that the top stands above the band at the back, mm: room for both seams (our own measure). */
+const LEAST_BACK = 12;
+
+const tiltedTooMuch = (values: FlatTopValues, opening: number): readonly Problem[] => {
+  const { crownTilt } = values;
+  if (crownTilt === 0 || standsBehind(values, opening, crownTilt)) return [];
+  let nearest = Math.ceil(crownTilt / 2 - 1) * 2;
+  while (nearest > 0 && !standsBehind(values, opening, nearest)) nearest -= 2;
+  return [
+    {
+      field: fieldOf('crownTilt'),
+      message: words`The back would have no height left: the top must stand at least ${mm(LEAST_BACK)} above the band there. Less tilt, or a higher side band.`,
+      nearest: Math.max(0, nearest),
+    },
+  ];
+};
+
+/** Whether shell and lining have height at the back when they are tilted so. */
+const standsBehind = (values: FlatTopValues, opening: number, tilt: number): boolean => {
+  const { crownFullness, sideBandHeight, crownGather, tipRatio, lining, liningTake } = values;
+  const stands = (rimGirth: number, lower: number, height: number) => {
+    const slope = sideSlope(ovalOfGirth(rimGirth, tipRatio), lower, height, tilt);
+    return dropOf(slope) - tilt / 2 >= LEAST_BACK;
+  };
+  const rim = opening + crownFullness;
+  return (
+    stands(rim, opening, sideBandHeight) &&
+    (crownGather === 0 || stands(rim, opening * (1 + crownGather), sideBandHeight)) &&
+    (!lining || stands(rim - liningTake, opening, sideBandHeight - liningTake))
+  );
+};
+
+/** The greatest whole step below a limit. */
+const below = (limit: number, step: number): number => Math.max(0, Math.ceil(limit / step - 1) * step);

@@ -10,17 +10,26 @@ interface SeamsWish {
   /** Null where only the band is faced. */
   readonly lining: TippedCrown | null;
   readonly strap: boolean;
+  /** By what part the shell's lower edge is longer than the band. */
+  readonly gather: number;
   readonly girth: number;
   readonly visorStretch: number;
 }
 
 /** Every seam of a flat-top cap, in sewing order. */
-export const flatTopSeams = ({ shell, lining, strap, girth, visorStretch }: SeamsWish): readonly Seam[] => [
+export const flatTopSeams = ({
+  shell,
+  lining,
+  strap,
+  gather,
+  girth,
+  visorStretch,
+}: SeamsWish): readonly Seam[] => [
   visorEdgeSeam(),
   ...(strap ? [strapSeam()] : []),
   ...shell.seams,
   backSeam('back', 'Band back seam', 'band'),
-  topSeam('bandToSide', 'Side band to band', shell.lower, 'band'),
+  topSeam('bandToSide', 'Side band to band', shell.lower, 'band', gather),
   visorSeam('band', [visorStretchOf('band', girth, visorStretch)]),
   ...(lining
     ? [

@@ -41,5 +41,26 @@ export const flatTopPictures: readonly Picture[] = of(flatTop, [
     },
   },
   { name: 'flat-top-for-a-bought-insert', values: { visorSource: 'insert' } },
+  { name: 'flat-top-high-in-front', values: { crownFullness: 130, sideBandHeight: 60, crownTilt: 40 } },
+  {
+    name: 'flat-top-high-in-front-in-halves',
+    values: { crownTilt: 60, tipRatio: 0.85, sideBandPieces: '2', lining: false },
+  },
+  {
+    name: 'flat-top-pleated-in-quarters',
+    values: { crownFullness: 180, sideBandHeight: 75, crownGather: 0.3, gatherAs: 'pleats', pleats: 3 },
+  },
+  {
+    name: 'flat-top-pleated-in-halves-on-the-fold',
+    values: {
+      crownFullness: 140,
+      crownTilt: 30,
+      crownGather: 0.4,
+      gatherAs: 'pleats',
+      pleats: 4,
+      sideBandPieces: '2',
+    },
+    options: { halves: true },
+  },
   { name: 'flat-top-plain', values: { strap: false, lining: false } },
 ]);

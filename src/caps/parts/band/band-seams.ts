@@ -5,9 +5,19 @@ import { back, one, plain, ring } from '../seams/seam.ts';
 export const backSeam = (id: string, name: string, band: string): Seam =>
   plain(id, name, 'side', [one(band, 'right')], [back(band, 'left')]);
 
-/** The upper edge of a band to what is above it, going round from the centre back. */
-export const topSeam = (id: string, name: string, above: readonly EdgeUse[], band: string): Seam =>
-  ring(id, name, 'band', above, [back(band, 'top')]);
+/** The upper edge of a band to what is above it, going round from the centre back; that may be longer by a ratio and gathered. */
+export const topSeam = (
+  id: string,
+  name: string,
+  above: readonly EdgeUse[],
+  band: string,
+  gather = 0,
+): Seam => {
+  const below = [back(band, 'top')];
+  return gather === 0
+    ? ring(id, name, 'band', above, below)
+    : { ...ring(id, name, 'band', below, above), ease: gather };
+};
 
 /** The stretch of a band's lower edge, centred on the front, that a visor is sewn to. mm. */
 export const visorStretchOf = (band: string, girth: number, stretch: number): EdgeUse => ({

@@ -1,6 +1,6 @@
 import { fitPath } from '../../../geometry/fit.ts';
 import { reversed } from '../../../geometry/measure.ts';
-import { isRound, type Oval, ovalGirth } from '../../../geometry/oval.ts';
+import { isRound } from '../../../geometry/oval.ts';
 import { offOval } from '../../../geometry/oval-slope.ts';
 import { line, type Path, pathEnd, pathStart } from '../../../geometry/path.ts';
 import { direction, type Point, point, subtract } from '../../../geometry/point.ts';
@@ -8,17 +8,8 @@ import { ringSector } from '../../../geometry/ring-sector.ts';
 import { type Strip, unroll } from '../../../geometry/strip.ts';
 import { rotated, translated } from '../../../geometry/transform.ts';
 import { wholeEdge } from '../../../geometry/whole-edge.ts';
-
-/** The slope between a crown's rim and the band below it: the same height of cloth, at the same lean, all round. */
-export interface SideSlope {
-  /** The rim, level, where the tip is sewn. */
-  readonly rim: Oval;
-  readonly rimGirth: number;
-  /** Girth of the lower edge: the rim's inner parallel, 2π · reach shorter. */
-  readonly openingGirth: number;
-  /** Along the cloth, mm. */
-  readonly height: number;
-}
+import { dropOf, type End, reachOf, type SideSlope } from './side-slope.ts';
+import { tiltedQuarter } from './tilted-quarter.ts';
 
 /** The four edges of one flat side band piece, counter-clockwise, upright about x = 0. */
 export interface SideBandShape {
@@ -28,17 +19,13 @@ export interface SideBandShape {
   readonly left: Path;
 }
 
-/** How far the rim stands out over the lower edge, level, mm; negative where the crown narrows upwards. */
-export const reachOf = ({ rimGirth, openingGirth }: SideSlope): number =>
-  (rimGirth - openingGirth) / (2 * Math.PI);
-
 /** Rulings in a quarter: chords of about 2 mm, so that the flat edge is within 0.002 mm of its true development. */
 const QUARTER_RULINGS = 64;
 
-/** The strip of side band between two parameter angles of the rim, counter-clockwise: left rail the rim, right rail the lower edge. */
+/** The strip of side band below a level rim, between two parameter angles of the rim, counter-clockwise: left rail the rim, right rail the lower edge. */
 export const sideBandStrip = (slope: SideSlope, from: number, to: number): Strip => {
   const reach = reachOf(slope);
-  const down = Math.sqrt(slope.height ** 2 - reach ** 2);
+  const down = dropOf(slope);
   const count = Math.max(2, Math.round((QUARTER_RULINGS * Math.abs(to - from)) / (Math.PI / 2)));
   const angles = Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
   return {
@@ -47,22 +34,27 @@ export const sideBandStrip = (slope: SideSlope, from: number, to: number): Strip
   };
 };
 
-/** A half from side to side about the centre front (or back, which is the same): symmetric about x = 0. */
-export const halfShape = (slope: SideSlope): SideBandShape => {
+/** A half from side to side about the centre front or back, which under a level rim are the same: symmetric about x = 0. */
+export const halfShape = (slope: SideSlope, end: End): SideBandShape => {
+  if (slope.tilt !== 0) {
+    const { top, bottom } = tiltedQuarter(slope, end);
+    return closed(wholeEdge(bottom), wholeEdge(top));
+  }
   if (isRound(slope.rim)) return ringSector(slope.openingGirth / 2, slope.rimGirth / 2, slope.height);
   const { top, bottom } = developed(slope, Math.PI / 2, Math.PI);
   return closed(wholeEdge(bottom), wholeEdge(top));
 };
 
-/** The quarter from the centre back (left) to the side (right), standing on the chord of its lower edge. */
-export const quarterShape = (slope: SideSlope): SideBandShape => {
-  if (isRound(slope.rim)) return ringSector(slope.openingGirth / 4, slope.rimGirth / 4, slope.height);
-  const { top, bottom } = developed(slope, -Math.PI / 2, 0);
+/** The quarter from the centre front or back (left) to the side (right), standing on the chord of its lower edge. */
+export const quarterShape = (slope: SideSlope, end: End): SideBandShape => {
+  if (slope.tilt === 0 && isRound(slope.rim))
+    return ringSector(slope.openingGirth / 4, slope.rimGirth / 4, slope.height);
+  const { top, bottom } = slope.tilt === 0 ? developed(slope, -Math.PI / 2, 0) : tiltedQuarter(slope, end);
   const [from, to] = [pathStart(bottom), pathEnd(bottom)];
-  const tilt = -direction(subtract(to, from));
+  const turn = -direction(subtract(to, from));
   const shift = point(-Math.hypot(to.x - from.x, to.y - from.y) / 2, 0);
   const upright = (path: Path) =>
-    translated(rotated(translated(path, subtract(point(0, 0), from)), tilt), shift);
+    translated(rotated(translated(path, subtract(point(0, 0), from)), turn), shift);
   return closed(upright(bottom), upright(top));
 };
 
@@ -89,11 +81,3 @@ const closed = (bottom: Path, topLeftToRight: Path): SideBandShape => {
     left: [line(pathEnd(top), pathStart(bottom))],
   };
 };
-
-/** The slope from a rim of a given ratio. */
-export const sideSlope = (rim: Oval, openingGirth: number, height: number): SideSlope => ({
-  rim,
-  rimGirth: ovalGirth(rim),
-  openingGirth,
-  height,
-});

@@ -1,18 +1,24 @@
-import { pathLength, pointAt } from '../../../geometry/measure.ts';
+import { pathLength } from '../../../geometry/measure.ts';
 import { isRound } from '../../../geometry/oval.ts';
-import { line } from '../../../geometry/path.ts';
-import { type Point, point } from '../../../geometry/point.ts';
-import type { Cut, Figure, Notch, Piece } from '../../../pattern/piece.ts';
+import type { Cut, Piece } from '../../../pattern/piece.ts';
 import type { EdgeUse } from '../../../pattern/seam.ts';
-import { count, exactMm, radians, words } from '../../../words.ts';
-import { halfShape, quarterShape, reachOf, type SideBandShape, type SideSlope } from './side-band-shape.ts';
+import { words } from '../../../words.ts';
+import { onBothSides, pleatFigure, pleatMarks, pleatNote, pleatsFor } from './pleats.ts';
+import { sideBandFigures } from './side-band-figures.ts';
+import { halfWayUp, middleNotches, shapedPiece } from './side-band-piece.ts';
+import { halfShape, quarterShape, type SideBandShape } from './side-band-shape.ts';
+import type { End, SideSlope } from './side-slope.ts';
 
-interface SideBandWish {
+export interface SideBandWish {
   readonly id: string;
   readonly name: string;
   readonly cloth: Cut['cloth'];
   readonly slope: SideSlope;
   readonly pieces: '2' | '4';
+  /** By what part the lower edge is longer than what it is sewn to; 0 for a plain seam. */
+  readonly gather: number;
+  /** Pleats in each quarter of the lower edge that take up what is gathered otherwise; 0 for none. */
+  readonly pleats: number;
 }
 
 /** The side band's pieces and how they go round, from the centre back to the wearer's right (counter-clockwise from above). */
@@ -25,167 +31,174 @@ export interface SideBand {
   readonly joins: readonly { readonly name: string; readonly a: EdgeUse; readonly b: EdgeUse }[];
 }
 
-export const sideBand = (wish: SideBandWish): SideBand =>
-  wish.pieces === '2' ? halves(wish) : quarters(wish);
+/** Halves, four quarters of one shape, or front and back quarters in mirrored pairs where the two are not the same. */
+export type SideBandScheme = 'halves' | 'quarters' | 'pairs';
 
-const halves = ({ id, name, cloth, slope }: SideBandWish): SideBand => {
-  const shape = halfShape(slope);
-  const make = (end: 'Front' | 'Back'): Piece => ({
-    ...shapedPiece(shape, slope, 2),
-    id: `${id}${end}`,
-    name: `${name}, ${end.toLowerCase()}`,
-    cuts: [{ cloth, count: 1 }],
-    foldable: true,
-    notches: middleNotches(shape, `centre ${end.toLowerCase()}`, end === 'Back' ? 2 : 1),
-  });
-  const [front, back] = [make('Front'), make('Back')];
-  const round = (edge: 'top' | 'bottom', length: number, backwards: boolean): readonly EdgeUse[] => [
-    { piece: back.id, copy: 0, edge, backwards, from: length / 2, to: length },
-    { piece: front.id, copy: 0, edge, backwards },
-    { piece: back.id, copy: 0, edge, backwards, from: 0, to: length / 2 },
-  ];
+export const sideBandScheme = (pieces: '2' | '4', tilt: number, pleats: number): SideBandScheme =>
+  pieces === '2' ? 'halves' : tilt !== 0 || pleats > 0 ? 'pairs' : 'quarters';
+
+export const sideBand = (wish: SideBandWish): SideBand => {
+  const scheme = sideBandScheme(wish.pieces, wish.slope.tilt, wish.pleats);
+  if (scheme === 'halves') return halves(wish);
+  return scheme === 'pairs' ? pairs(wish) : quarters(wish);
+};
+
+const halves = (wish: SideBandWish): SideBand => {
+  const front = halfPiece(wish, 'front');
+  // Under a level rim the back is the front again.
+  const back = halfPiece(wish, 'back', wish.slope.tilt === 0 ? front.shape : undefined);
+  const round = (edge: 'top' | 'bottom', backwards: boolean): readonly EdgeUse[] => {
+    const length = pathLength(back.shape[edge]);
+    return [
+      { piece: back.piece.id, copy: 0, edge, backwards, from: length / 2, to: length },
+      { piece: front.piece.id, copy: 0, edge, backwards },
+      { piece: back.piece.id, copy: 0, edge, backwards, from: 0, to: length / 2 },
+    ];
+  };
   const join = (left: Piece, right: Piece) => ({
     name: 'side',
     a: { piece: left.id, copy: 0, edge: 'right' },
     b: { piece: right.id, copy: 0, edge: 'left', backwards: true },
   });
   return {
-    pieces: [front, back],
-    top: round('top', pathLength(shape.top), true),
-    bottom: round('bottom', pathLength(shape.bottom), false),
-    joins: [join(back, front), join(front, back)],
+    pieces: [front.piece, back.piece],
+    top: round('top', true),
+    bottom: round('bottom', false),
+    joins: [join(back.piece, front.piece), join(front.piece, back.piece)],
   };
 };
+
+const halfPiece = (wish: SideBandWish, end: End, known?: SideBandShape) => {
+  const { id, name, cloth, slope } = wish;
+  const shape = known ?? halfShape(slope, end);
+  const half = pathLength(shape.bottom) / 2;
+  const piece: Piece = {
+    ...shapedPiece(shape, slope),
+    id: `${id}${end === 'front' ? 'Front' : 'Back'}`,
+    name: `${name}, ${end}`,
+    cuts: [{ cloth, count: 1 }],
+    foldable: true,
+    notches: middleNotches(shape, `centre ${end}`, end === 'back' ? 2 : 1),
+    ...pleatsOf(wish, 2, end, (pleats) =>
+      onBothSides(pleatMarks(shape.bottom, half, pleats, end === 'front' ? 'end' : 'start')),
+    ),
+  };
+  return { shape, piece };
+};
+
+/** A quarter on its way round: which piece, and whether it lies face down, so that it is walked the other way. */
+interface Turn {
+  readonly piece: string;
+  readonly copy: number;
+  readonly turned: boolean;
+}
 
 /** Names of the four joins, going round from the centre back. */
 const QUARTER_JOINS = ['side', 'centre front', 'side', 'centre back'];
 
-const quarters = ({ id, name, cloth, slope }: SideBandWish): SideBand => {
-  const shape = quarterShape(slope);
-  const round = isRound(slope.rim);
-  const piece: Piece = {
-    ...shapedPiece(shape, slope, 4),
-    id,
-    name,
-    cuts: [{ cloth, count: 4, ...(round ? {} : { mirrored: 2 }) }],
-    foldable: round,
-    notches: middleNotches(shape, 'middle of the quarter', 1),
-    notes: round
-      ? []
-      : [words`The end marked “centre” goes to the centre front or back, the other to the side.`],
-    marks: round
-      ? []
-      : [
-          { kind: 'text', text: 'centre', at: endOf(shape, 0.06) },
-          { kind: 'text', text: 'side', at: endOf(shape, 0.94) },
-        ],
-  };
-  // Every second quarter lies face down, so it is walked the other way.
-  const turned = (copy: number) => !round && copy % 2 === 1;
-  const use = (copy: number, edge: 'top' | 'bottom'): EdgeUse => ({
-    piece: id,
+const roundOf = (turns: readonly Turn[]): Omit<SideBand, 'pieces'> => {
+  const use = ({ piece, copy, turned }: Turn, edge: 'top' | 'bottom'): EdgeUse => ({
+    piece,
     copy,
     edge,
-    backwards: (edge === 'top') !== turned(copy),
+    backwards: (edge === 'top') !== turned,
   });
-  const end = (copy: number, side: 'left' | 'right'): EdgeUse => {
-    const edge = turned(copy) ? (side === 'left' ? 'right' : 'left') : side;
-    return { piece: id, copy, edge, backwards: edge === 'left' };
+  const end = ({ piece, copy, turned }: Turn, side: 'left' | 'right'): EdgeUse => {
+    const edge = turned ? (side === 'left' ? 'right' : 'left') : side;
+    return { piece, copy, edge, backwards: edge === 'left' };
   };
-  const copies = [0, 1, 2, 3];
   return {
-    pieces: [piece],
-    top: copies.map((copy) => use(copy, 'top')),
-    bottom: copies.map((copy) => use(copy, 'bottom')),
-    joins: copies.map((copy) => ({
-      name: QUARTER_JOINS[copy]!,
-      a: end(copy, 'right'),
-      b: end((copy + 1) % 4, 'left'),
+    top: turns.map((turn) => use(turn, 'top')),
+    bottom: turns.map((turn) => use(turn, 'bottom')),
+    joins: turns.map((turn, i) => ({
+      name: QUARTER_JOINS[i]!,
+      a: end(turn, 'right'),
+      b: end(turns[(i + 1) % 4]!, 'left'),
     })),
   };
 };
 
-const middleNotches = (shape: SideBandShape, name: string, count: 1 | 2): readonly Notch[] => [
-  { edge: 'bottom', at: pathLength(shape.bottom) / 2, count, name },
-  { edge: 'top', at: pathLength(shape.top) / 2, count, name },
+const MIDDLE = 'middle of the quarter';
+
+const quarters = (wish: SideBandWish): SideBand => {
+  const { id, name, cloth, slope } = wish;
+  const shape = quarterShape(slope, 'back');
+  const round = isRound(slope.rim);
+  const piece: Piece = {
+    ...shapedPiece(shape, slope),
+    id,
+    name,
+    cuts: [{ cloth, count: 4, ...(round ? {} : { mirrored: 2 }) }],
+    foldable: round,
+    notches: middleNotches(shape, MIDDLE, 1),
+    figures: sideBandFigures(slope, 4, wish.gather, 'back'),
+    notes: round
+      ? []
+      : [words`The end marked “centre” goes to the centre front or back, the other to the side.`],
+    marks: round ? [] : endNames(shape, 'centre'),
+  };
+  // Every second quarter lies face down.
+  const turns = [0, 1, 2, 3].map((copy) => ({ piece: id, copy, turned: !round && copy % 2 === 1 }));
+  return { pieces: [piece], ...roundOf(turns) };
+};
+
+/** Front and back quarters, the second copy of each face down. */
+const pairs = (wish: SideBandWish): SideBand => {
+  const [front, back] = [pairPiece(wish, 'front'), pairPiece(wish, 'back')];
+  return {
+    pieces: [front, back],
+    ...roundOf([
+      { piece: back.id, copy: 0, turned: false },
+      { piece: front.id, copy: 1, turned: true },
+      { piece: front.id, copy: 0, turned: false },
+      { piece: back.id, copy: 1, turned: true },
+    ]),
+  };
+};
+
+const pairPiece = (wish: SideBandWish, end: End): Piece => {
+  const { id, name, cloth, slope } = wish;
+  const shape = quarterShape(slope, end);
+  const sewn = pleatsOf(wish, 4, end, (pleats) =>
+    pleatMarks(shape.bottom, 0, pleats, end === 'front' ? 'end' : 'start'),
+  );
+  const piece = shapedPiece(shape, slope);
+  return {
+    ...piece,
+    ...sewn,
+    id: `${id}${end === 'front' ? 'Front' : 'Back'}`,
+    name: `${name}, ${end}`,
+    cuts: [{ cloth, count: 2, mirrored: 1 }],
+    foldable: false,
+    notches: middleNotches(shape, MIDDLE, 1).filter(
+      ({ edge }) => edge === 'top' || middleIsFree(wish.pleats),
+    ),
+    marks: [...sewn.marks, ...endNames(shape, `centre ${end}`)],
+    dimensions: [...piece.dimensions, { name: `Height at the centre ${end}`, along: shape.left }],
+  };
+};
+
+/** Whether the middle of a quarter's lower edge does not vanish in a pleat. */
+export const middleIsFree = (pleats: number): boolean => pleats % 2 === 0;
+
+const endNames = (shape: SideBandShape, centre: string): Piece['marks'] => [
+  { kind: 'text', text: centre, at: halfWayUp(shape, 0.06) },
+  { kind: 'text', text: 'side', at: halfWayUp(shape, 0.94) },
 ];
 
-/** A point half-way up the piece, a fraction of the way from its left end to its right. */
-const endOf = (shape: SideBandShape, fraction: number): Point => {
-  const low = pointAt(shape.bottom, pathLength(shape.bottom) * fraction);
-  const high = pointAt(shape.top, pathLength(shape.top) * (1 - fraction));
-  return point((low.x + high.x) / 2, (low.y + high.y) / 2);
-};
-
-const shapedPiece = (shape: SideBandShape, slope: SideSlope, pieces: number) => {
-  const middle = endOf(shape, 0.5);
-  const grainFoot = endOf(shape, 0.16);
-  const reach = slope.height * 0.33;
-  const upright = line(
-    pointAt(shape.bottom, pathLength(shape.bottom) / 2),
-    pointAt(shape.top, pathLength(shape.top) / 2),
-  );
+/** What a piece says and shows of its pleats. */
+const pleatsOf = (
+  { slope, gather, pleats }: SideBandWish,
+  pieces: number,
+  end: End,
+  marksOf: (pleats: ReturnType<typeof pleatsFor>) => Piece['marks'],
+): Pick<Piece, 'figures' | 'notes' | 'marks'> => {
+  const figures = sideBandFigures(slope, pieces, gather, end);
+  if (pleats === 0 || gather === 0) return { figures, notes: [], marks: [] };
+  const each = pleatsFor(slope.openingGirth, gather, pleats);
   return {
-    outline: [
-      { name: 'bottom', path: shape.bottom, kind: 'band' },
-      { name: 'right', path: shape.right, kind: 'side' },
-      { name: 'top', path: shape.top, kind: 'crown' },
-      { name: 'left', path: shape.left, kind: 'side' },
-    ],
-    grain: [point(grainFoot.x, grainFoot.y - reach), point(grainFoot.x, grainFoot.y + reach)],
-    centreLines: [[upright]],
-    marks: [],
-    labelAt: point(middle.x + pathLength(shape.bottom) * 0.12, middle.y),
-    dimensions: [
-      { name: 'Height', along: shape.right },
-      { name: 'Top edge', along: shape.top },
-      { name: 'Bottom edge', along: shape.bottom },
-    ],
-    figures: figuresOf(slope, pieces),
-    notes: [],
-  } as const satisfies Omit<Piece, 'id' | 'name' | 'cuts' | 'foldable' | 'notches'>;
-};
-
-const figuresOf = (slope: SideSlope, pieces: number): readonly Figure[] => {
-  const { rimGirth, openingGirth, height } = slope;
-  const fullness = rimGirth - openingGirth;
-  const lean = Math.asin(reachOf(slope) / height);
-  const edges: readonly Figure[] = [
-    {
-      name: 'Top edge of one piece',
-      formula: 'crown girth ÷ number of pieces',
-      worked: words`${exactMm(rimGirth)} ÷ ${count(pieces)} = ${exactMm(rimGirth / pieces)}`,
-    },
-    {
-      name: 'Bottom edge of one piece',
-      formula: 'finished girth ÷ number of pieces',
-      worked: words`${exactMm(openingGirth)} ÷ ${count(pieces)} = ${exactMm(openingGirth / pieces)}`,
-    },
-    {
-      name: 'Lean from upright',
-      formula: 'arcsine of fullness ÷ (2π × height)',
-      worked: words`arcsin(${exactMm(fullness)} ÷ (6.2832 × ${exactMm(height)})) = ${radians(lean)}`,
-    },
-  ];
-  // Does the crown go straight up? Then the piece is a rectangle and has no radius.
-  if (!isRound(slope.rim) || Math.abs(fullness) < 1e-6) return edges;
-  const small = (openingGirth * height) / fullness;
-  return [
-    ...edges,
-    {
-      name: 'Radius of the bottom edge',
-      formula: 'finished girth × height ÷ fullness',
-      worked: words`${exactMm(openingGirth)} × ${exactMm(height)} ÷ ${exactMm(fullness)} = ${exactMm(small)}`,
-    },
-    {
-      name: 'Radius of the top edge',
-      formula: 'radius of the bottom edge + height',
-      worked: words`${exactMm(small)} + ${exactMm(height)} = ${exactMm(small + height)}`,
-    },
-    {
-      name: 'Angle of one piece',
-      formula: 'fullness ÷ number of pieces ÷ height',
-      worked: words`${exactMm(fullness)} ÷ ${count(pieces)} ÷ ${exactMm(height)} = ${radians(fullness / pieces / height)}`,
-    },
-  ];
+    figures: [...figures, pleatFigure(slope.openingGirth, gather, each)],
+    notes: [pleatNote],
+    marks: marksOf(each),
+  };
 };

@@ -1,42 +1,94 @@
-import { type Oval, ovalPoint } from '../../../geometry/oval.ts';
-import { point3 } from '../../../geometry/space.ts';
+import type { Oval } from '../../../geometry/oval.ts';
+import { type Point3, point3 } from '../../../geometry/space.ts';
 import type { Strip } from '../../../geometry/strip.ts';
+import type { TriangleStrip } from '../../../geometry/triangle-strip.ts';
 import type { FormStrip } from '../../form.ts';
-import { reachOf, type SideSlope, sideBandStrip } from '../side-band/side-band-shape.ts';
+import type { SideBandScheme } from '../side-band/side-band.ts';
+import { sideBandStrip } from '../side-band/side-band-shape.ts';
+import type { SideSlope } from '../side-band/side-slope.ts';
+import { quarterStrip, tiltedPoint } from '../side-band/tilted-quarter.ts';
 
 const QUARTER = Math.PI / 2;
 const HALF_STEPS = 64;
 
-/** A level flat top at some height, mm: from its back to its front between the two halves of its edge. */
-export const tipStrip = (rim: Oval, height: number): Strip => {
+/** A flat top with its middle at some height, higher in front by a tilt, mm: from its back to its front between the two halves of its edge. */
+export const tipStrip = (rim: Oval, height: number, tilt = 0): Strip => {
   const angles = Array.from({ length: HALF_STEPS + 1 }, (_, i) => -QUARTER + (i * Math.PI) / HALF_STEPS);
   const at = (side: 1 | -1) =>
     angles.map((t) => {
-      const p = ovalPoint(rim, t);
-      return point3(side * p.x, p.y, height);
+      const p = tiltedPoint(rim, tilt, t);
+      return point3(side * p.x, p.y, p.z + height);
     });
   return { left: at(-1), right: at(1) };
 };
 
-/** How far the side band's lower edge lies below the rim, mm. */
-export const dropOf = (slope: SideSlope): number => Math.sqrt(slope.height ** 2 - reachOf(slope) ** 2);
-
-/** The side band's pieces as they stand, the rim at some height (mm), going round from the centre back to the wearer's right. */
-export const sideBandStrips = (slope: SideSlope, pieces: '2' | '4', height: number): readonly FormStrip[] => {
-  const raised = (from: number, to: number): Strip => {
-    const { left, right } = sideBandStrip(slope, from, to);
+/**
+ * The side band's pieces as they stand, the middle of the rim at some height (mm), going round from the centre back to the
+ * wearer's right.
+ */
+export const sideBandStrips = (
+  slope: SideSlope,
+  scheme: SideBandScheme,
+  height: number,
+): readonly FormStrip[] => {
+  const raised = ({ left, right }: Strip): Strip => {
     const up = (points: Strip['left']) => points.map((p) => point3(p.x, p.y, p.z + height));
     return { left: up(left), right: up(right) };
   };
-  if (pieces === '2') {
-    return [
-      { piece: 'sideBandFront', copy: 0, strip: raised(0, Math.PI) },
-      { piece: 'sideBandBack', copy: 0, strip: raised(Math.PI, 2 * Math.PI) },
-    ];
-  }
-  return [0, 1, 2, 3].map((copy) => ({
-    piece: 'sideBand',
-    copy,
-    strip: raised(-QUARTER + copy * QUARTER, copy * QUARTER),
-  }));
+  const [back, front] = slope.tilt === 0 ? levelQuarters(slope) : tiltedQuarters(slope);
+  const [right, left] = [mirrorImage(front), mirrorImage(back)];
+  const strips: readonly FormStrip[] =
+    scheme === 'halves'
+      ? [
+          { piece: 'sideBandFront', copy: 0, strip: joined(right, front) },
+          { piece: 'sideBandBack', copy: 0, strip: joined(left, back) },
+        ]
+      : [back, right, front, left].map((strip, i) =>
+          scheme === 'quarters'
+            ? { piece: 'sideBand', copy: i, strip }
+            : { ...(PAIRS[i] ?? PAIRS[0]), strip },
+        );
+  return strips.map((one) => ({ ...one, strip: raised(one.strip) }));
 };
+
+const PAIRS = [
+  { piece: 'sideBandBack', copy: 0 },
+  { piece: 'sideBandFront', copy: 1 },
+  { piece: 'sideBandFront', copy: 0 },
+  { piece: 'sideBandBack', copy: 1 },
+] as const;
+
+/** From the centre back to the wearer's right side, and from the centre front to the left side. */
+const levelQuarters = (slope: SideSlope): readonly [Strip, Strip] => [
+  sideBandStrip(slope, -QUARTER, 0),
+  sideBandStrip(slope, QUARTER, 2 * QUARTER),
+];
+
+const tiltedQuarters = (slope: SideSlope): readonly [Strip, Strip] => [
+  rulingsOf(quarterStrip(slope, 'back')),
+  rulingsOf(quarterStrip(slope, 'front')),
+];
+
+/** The rulings of a strip of triangles, in their order: where one rail is gone along, the other stands still. */
+const rulingsOf = ({ left, right, steps }: TriangleStrip): Strip => {
+  let [i, j] = [0, 0];
+  const rails: { left: Point3[]; right: Point3[] } = { left: [left[0]!], right: [right[0]!] };
+  for (const side of steps) {
+    if (side === 'left') i++;
+    else j++;
+    rails.left.push(left[i]!);
+    rails.right.push(right[j]!);
+  }
+  return rails;
+};
+
+/** The other side of the cap, so that the strip still goes round counter-clockwise. */
+const mirrorImage = ({ left, right }: Strip): Strip => {
+  const other = (points: Strip['left']) => points.map((p) => point3(0 - p.x, p.y, p.z)).reverse();
+  return { left: other(left), right: other(right) };
+};
+
+const joined = (a: Strip, b: Strip): Strip => ({
+  left: [...a.left, ...b.left.slice(1)],
+  right: [...a.right, ...b.right.slice(1)],
+});

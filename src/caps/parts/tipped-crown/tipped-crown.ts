@@ -3,7 +3,7 @@ import type { Cloth, Figure, Piece } from '../../../pattern/piece.ts';
 import type { EdgeUse, Seam } from '../../../pattern/seam.ts';
 import { one, plain, ring } from '../seams/seam.ts';
 import { sideBand } from '../side-band/side-band.ts';
-import { sideSlope } from '../side-band/side-band-shape.ts';
+import { sideSlope } from '../side-band/side-slope.ts';
 import { tip } from '../tip/tip.ts';
 
 export interface TippedCrownWish {
@@ -11,11 +11,18 @@ export interface TippedCrownWish {
   readonly cloth: Cloth;
   /** The edge of the top. */
   readonly rim: Oval;
-  /** Round the side band's lower edge, mm. */
+  /** Round what the side band's lower edge is sewn to, mm. */
   readonly openingGirth: number;
-  /** Of the side band along the cloth, mm. Above |rim girth − opening girth| ÷ 2π. */
+  /** Of the side band along the cloth at the sides, mm. At least |rim girth − lower edge| ÷ 2π. */
   readonly height: number;
   readonly pieces: '2' | '4';
+  /** How much higher the rim stands at the front than at the back, mm. */
+  readonly tilt?: number;
+  /** By what part the lower edge is longer than the opening, and into how many pleats in each quarter that is laid: 0 to gather it. */
+  readonly gather?: number;
+  readonly pleats?: number;
+  /** What the trade calls the two in this cap, where not tip and side band. */
+  readonly names?: { readonly tip: string; readonly side: string };
   /** What the tip's arithmetic says of its girth. */
   readonly figures: readonly Figure[];
 }
@@ -33,10 +40,6 @@ const ids = {
   shell: { tip: 'tip', side: 'sideBand', seam: 'side', crown: 'crown' },
   lining: { tip: 'liningTip', side: 'liningSide', seam: 'liningSide', crown: 'liningCrown' },
 } as const;
-const names = {
-  shell: { tip: 'Tip', side: 'Side band', crown: 'Tip to side band' },
-  lining: { tip: 'Lining tip', side: 'Lining side band', crown: 'Lining tip to side band' },
-} as const;
 
 export const tippedCrown = ({
   layer,
@@ -45,19 +48,26 @@ export const tippedCrown = ({
   openingGirth,
   height,
   pieces,
+  tilt = 0,
+  gather = 0,
+  pleats = 0,
+  names = { tip: 'Tip', side: 'Side band' },
   figures,
 }: TippedCrownWish): TippedCrown => {
-  const [id, name] = [ids[layer], names[layer]];
+  const id = ids[layer];
+  const called = (name: string) => (layer === 'lining' ? `Lining ${name.toLowerCase()}` : name);
   const side = sideBand({
     id: id.side,
-    name: name.side,
+    name: called(names.side),
     cloth,
-    slope: sideSlope(rim, openingGirth, height),
+    slope: sideSlope(rim, openingGirth * (1 + gather), height, tilt),
     pieces,
+    gather,
+    pleats,
   });
   const top = tip({
     id: id.tip,
-    name: name.tip,
+    name: called(names.tip),
     cuts: [{ cloth, count: 1 }],
     rim,
     eighths: pieces === '4',
@@ -67,9 +77,15 @@ export const tippedCrown = ({
     pieces: [top, ...side.pieces],
     seams: [
       ...side.joins.map(({ name: where, a, b }, i) =>
-        plain(`${id.seam}${i + 1}`, `${name.side} seam ${i + 1}, ${where}`, 'side', [a], [b]),
+        plain(`${id.seam}${i + 1}`, `${called(names.side)} seam ${i + 1}, ${where}`, 'side', [a], [b]),
       ),
-      ring(id.crown, name.crown, 'crown', [one(id.tip, 'rim')], side.top),
+      ring(
+        id.crown,
+        `${called(names.tip)} to ${names.side.toLowerCase()}`,
+        'crown',
+        [one(id.tip, 'rim')],
+        side.top,
+      ),
     ],
     lower: side.bottom,
   };
