@@ -1,5 +1,5 @@
 import { pathLength } from '../geometry/measure.ts';
-import { SEAM } from '../geometry/tolerance.ts';
+import { SAME_POINT, SEAM } from '../geometry/tolerance.ts';
 import type { Notch, Piece } from './piece.ts';
 import type { EdgeUse } from './seam.ts';
 
@@ -60,7 +60,7 @@ export const stretchOf = (
     const [start, end] = [Math.max(from - reached, 0), Math.min(to - reached, length)];
     reached += length;
     const first = use.from ?? 0;
-    return end - start > SEAM ? [{ ...use, from: first + start, to: first + end }] : [];
+    return end - start > SAME_POINT ? [{ ...use, from: first + start, to: first + end }] : [];
   });
 };
 
