@@ -26,21 +26,26 @@ export const laidOut = (points: readonly Point[], p: Point, q: Point): readonly 
 const dense = (path: Path): readonly Point[] =>
   path.flatMap((curve) => row(Math.ceil(2 * curveLength(curve)), (t) => curveAt(curve, t)));
 
-/** Distance from a point to a row of points joined straight. */
-const toRow = (p: Point, points: readonly Point[], longest: number): number => {
-  let least = Number.POSITIVE_INFINITY;
-  for (let i = 1; i < points.length; ) {
-    const [a, b] = [points[i - 1]!, points[i]!];
-    // From this far off, so many chords lead at best back to as near as is known.
-    const chords = Math.floor((distance(p, a) - least) / longest);
-    if (chords < 1) least = Math.min(least, toChord(p, a, b));
-    i += Math.max(1, chords);
+/** The furthest that points, each near the one before, stand from a row of points joined straight. */
+const farthest = (points: readonly Point[], to: readonly Point[]): number => {
+  const longest = Math.max(...to.slice(1).map((p, i) => distance(p, to[i]!)));
+  let [worst, near] = [0, 1];
+  for (const p of points) {
+    // Start at the chord that was nearest to the point before: most others are ruled out by it at once.
+    let least = toChord(p, to[near - 1]!, to[near]!);
+    for (let i = 1; i < to.length; ) {
+      // From this far off, so many chords lead at best back to as near as is known.
+      const chords = Math.floor((distance(p, to[i - 1]!) - least) / longest);
+      if (chords < 1) {
+        const d = toChord(p, to[i - 1]!, to[i]!);
+        if (d < least) [least, near] = [d, i];
+      }
+      i += Math.max(1, chords);
+    }
+    worst = Math.max(worst, least);
   }
-  return least;
+  return worst;
 };
-
-const longestOf = (points: readonly Point[]): number =>
-  Math.max(...points.slice(1).map((p, i) => distance(p, points[i]!)));
 
 /**
  * The furthest that a path and a dense row of points of the curve it should be stray from one another, ends included,
@@ -48,10 +53,9 @@ const longestOf = (points: readonly Point[]): number =>
  */
 export const straying = (path: Path, curve: readonly Point[]): number => {
   const drawn = dense(path);
-  const [ofDrawn, ofCurve] = [longestOf(drawn), longestOf(curve)];
   return Math.max(
-    ...drawn.map((p) => toRow(p, curve, ofCurve)),
-    ...curve.map((p) => toRow(p, drawn, ofDrawn)),
+    farthest(drawn, curve),
+    farthest(curve, drawn),
     distance(drawn[0]!, curve[0]!),
     distance(drawn.at(-1)!, curve.at(-1)!),
   );
