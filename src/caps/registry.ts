@@ -4,6 +4,8 @@ import type { Style } from './style.ts';
 /** Every style of the family, in the order in which they are offered. All but the first visit's are fetched on demand. */
 const fetching = {
   'flat-top': () => Promise.resolve(flatTop),
+  gored: () => import('./gored/gored.ts').then((m) => m.gored),
+  skull: () => import('./skull/skull.ts').then((m) => m.skull),
 } as const satisfies Readonly<Record<string, () => Promise<Style>>>;
 
 export type StyleId = keyof typeof fetching;

@@ -1,5 +1,7 @@
 import type { Picture } from './picture.ts';
 import { flatTopPictures } from './styles/flat-top.ts';
+import { goredPictures } from './styles/gored.ts';
+import { skullPictures } from './styles/skull.ts';
 
 /** Every style as it comes and at its extremes. */
-export const pictures: readonly Picture[] = [...flatTopPictures];
+export const pictures: readonly Picture[] = [...flatTopPictures, ...goredPictures, ...skullPictures];

@@ -8,17 +8,34 @@ import { backSeam } from '../band/band-seams.ts';
 import { rectangle } from '../rectangle.ts';
 import { one } from '../seams/seam.ts';
 
+/** What the strip inside the lower edge is made of: ribbon, leather or lining; or the cap's own cloth. */
+export type SweatbandKind = 'sweatband' | 'facing';
+
+const kinds = {
+  sweatband: {
+    name: 'Sweatband',
+    cloth: 'lining',
+    note: words`A bought sweatband or ribbon of this length needs no allowance on its free edge.`,
+  },
+  facing: {
+    name: 'Facing',
+    cloth: 'outer',
+    note: words`Turn in the free edge and catch it down by hand.`,
+  },
+} as const;
+
 /**
  * The strip inside the lower edge, sewn to a side (from the centre back round to it again) and turned in.
  * Height in mm, finished.
  */
-export const sweatband = (meets: Side, height: number): Piece => {
+export const sweatband = (meets: Side, height: number, kind: SweatbandKind = 'sweatband'): Piece => {
+  const { name, cloth, note } = kinds[kind];
   const { length } = meets;
   const { bottom, right, top, left } = rectangle(length, height);
   return {
     id: 'sweatband',
-    name: 'Sweatband',
-    cuts: [{ cloth: 'lining', count: 1 }],
+    name,
+    cuts: [{ cloth, count: 1 }],
     outline: [
       { name: 'bottom', path: bottom, kind: 'lower' },
       { name: 'right', path: right, kind: 'side' },
@@ -37,16 +54,17 @@ export const sweatband = (meets: Side, height: number): Piece => {
     ],
     figures: [
       {
-        name: 'Sweatband length',
+        name: `${name} length`,
         formula: 'the lower edge all the way round',
         worked: words`${exactMm(length)}`,
       },
     ],
-    notes: [words`A bought sweatband or ribbon of this length needs no allowance on its free edge.`],
+    notes: [note],
   };
 };
 
-export const sweatbandBackSeam = () => backSeam('sweatbandBack', 'Sweatband back seam', 'sweatband');
+export const sweatbandBackSeam = (kind: SweatbandKind = 'sweatband') =>
+  backSeam('sweatbandBack', `${kinds[kind].name} back seam`, 'sweatband');
 
 /** The sweatband's edge that is sewn, from the centre back round to it again. */
 export const sweatbandEdge: EdgeUse = one('sweatband', 'bottom');
