@@ -2,7 +2,7 @@ import { isRound } from '../../../geometry/oval.ts';
 import { type OvalParallel, parallelAngle, parallelGirth } from '../../../geometry/oval-parallel.ts';
 import { offOval } from '../../../geometry/oval-slope.ts';
 import { ringSector } from '../../../geometry/ring-sector.ts';
-import { mirroredSlope, type SlopeShape, slopeOnChord } from '../../../geometry/slope-shape.ts';
+import { mirroredShape, type SlopeShape, shapeOnChord, uprightSlope } from '../../../geometry/slope-shape.ts';
 import type { Strip } from '../../../geometry/strip.ts';
 
 /** A brim as it is wished: a surface of equal slope off the opening, equally wide all round. mm and radians. */
@@ -54,6 +54,9 @@ export const brimShape = (slope: BrimSlope, span: Span): SlopeShape => {
   if (isRound(opening.oval))
     return ringSector(outerGirth(slope) * part, parallelGirth(opening) * part, width);
   const to = parallelAngle(opening, span.to);
-  if (!isOwnMirror(slope, span)) return slopeOnChord(brimStrip(slope, parallelAngle(opening, span.from), to));
-  return mirroredSlope(brimStrip(slope, parallelAngle(opening, (span.from + span.to) / 2), to));
+  if (!isOwnMirror(slope, span)) {
+    return shapeOnChord(uprightSlope(brimStrip(slope, parallelAngle(opening, span.from), to)));
+  }
+  const middle = parallelAngle(opening, (span.from + span.to) / 2);
+  return mirroredShape(uprightSlope(brimStrip(slope, middle, to)));
 };

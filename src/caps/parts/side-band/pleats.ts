@@ -28,20 +28,28 @@ export const pleatPlaces = (
     return [middle - take / 2, middle + take / 2] as const;
   });
 
-/** How far a pleat's lines run into the piece, mm. */
+/** How far a pleat's lines run into the piece, mm, and the share of its height that they never pass. */
 const LINES = 22;
+const MOST_OF_HEIGHT = 0.4;
 
-/** Marks along a bottom edge (left to right) for pleats whose folds point to its start or its end; the edge's stretch from `from` is the quarter. */
+/** How far the pleats' lines run into a piece that is somewhere no taller than this, mm. */
+export const pleatLines = (leastHeight: number): number => Math.min(LINES, MOST_OF_HEIGHT * leastHeight);
+
+/**
+ * Marks for pleats along a bottom edge (left to right), on the quarter that begins `from` mm along it, their folds
+ * pointing to the quarter's start or end. Lines in mm.
+ */
 export const pleatMarks = (
   bottom: Path,
   from: number,
   pleats: QuarterPleats,
   towards: 'start' | 'end',
+  lines: number,
 ): readonly PieceMark[] => {
   const length = pathLength(bottom) - from;
   const lineAt = (mm: number) => {
     const foot = pointAt(bottom, from + mm);
-    return line(foot, add(foot, scale(left(tangentAt(bottom, from + mm)), LINES)));
+    return line(foot, add(foot, scale(left(tangentAt(bottom, from + mm)), lines)));
   };
   return pleatPlaces(length, pleats).map(([a, b]): PieceMark => {
     const [fold, place] = towards === 'end' ? [a, b] : [b, a];

@@ -1,9 +1,12 @@
 import { pathLength, pointAt } from '../../../geometry/measure.ts';
 import { line } from '../../../geometry/path.ts';
 import { distance, type Point, point } from '../../../geometry/point.ts';
-import type { Notch, Piece } from '../../../pattern/piece.ts';
+import type { Notch, Piece, SeamKind } from '../../../pattern/piece.ts';
+import { pleatFigure, pleatLines, pleatNote, pleatsFor, type QuarterPleats } from './pleats.ts';
+import { sideBandFigures } from './side-band-figures.ts';
 import type { SideBandShape } from './side-band-shape.ts';
-import type { SideSlope } from './side-slope.ts';
+import type { SideBandWish } from './side-band-wish.ts';
+import type { End, SideSlope } from './side-slope.ts';
 
 export const middleNotches = (shape: SideBandShape, name: string, count: 1 | 2): readonly Notch[] => [
   { edge: 'bottom', at: pathLength(shape.bottom) / 2, count, name },
@@ -22,24 +25,39 @@ export const halfWayUp = (shape: SideBandShape, fraction: number): Point => {
   return point((low.x + high.x) / 2, (low.y + high.y) / 2);
 };
 
-/** What every side band piece has: its edges, grain, centre line and measures. */
-export const shapedPiece = (shape: SideBandShape, slope: SideSlope) => {
+/** The least height of a piece, mm: at an end or in the middle. */
+export const leastHeight = (shape: SideBandShape): number =>
+  Math.min(
+    ...[0, 0.5, 1].map((fraction) => {
+      const { low, high } = uprightAt(shape, fraction);
+      return distance(low, high);
+    }),
+  );
+
+/** Between a grainline and the pleats below it, and the shortest grainline that is worth moving for it, mm. */
+const [CLEAR, SHORT] = [5, 12];
+
+/** What every side band piece has: its edges, grain, centre line and measures. Pleats run `lines` mm into it. */
+export const shapedPiece = (shape: SideBandShape, slope: SideSlope, lower: SeamKind = 'band', lines = 0) => {
   const middle = halfWayUp(shape, 0.5);
   const grainFoot = halfWayUp(shape, 0.16);
   const { low, high } = uprightAt(shape, 0.16);
   const reach = (slope.tilt === 0 ? slope.height : distance(low, high)) * 0.33;
+  const [whole, to] = [grainFoot.y - reach, grainFoot.y + reach];
+  const free = lines === 0 ? whole : Math.max(whole, low.y + lines + CLEAR);
+  const from = to - free < SHORT ? whole : free;
   const upright = line(
     pointAt(shape.bottom, pathLength(shape.bottom) / 2),
     pointAt(shape.top, pathLength(shape.top) / 2),
   );
   return {
     outline: [
-      { name: 'bottom', path: shape.bottom, kind: 'band' },
+      { name: 'bottom', path: shape.bottom, kind: lower },
       { name: 'right', path: shape.right, kind: 'side' },
       { name: 'top', path: shape.top, kind: 'crown' },
       { name: 'left', path: shape.left, kind: 'side' },
     ],
-    grain: [point(grainFoot.x, grainFoot.y - reach), point(grainFoot.x, grainFoot.y + reach)],
+    grain: [point(grainFoot.x, from), point(grainFoot.x, to)],
     centreLines: [[upright]],
     labelAt: point(middle.x + pathLength(shape.bottom) * 0.12, middle.y),
     dimensions: [
@@ -48,4 +66,25 @@ export const shapedPiece = (shape: SideBandShape, slope: SideSlope) => {
       { name: 'Bottom edge', along: shape.bottom },
     ],
   } as const satisfies Partial<Piece>;
+};
+
+/** How far pleats run into a piece, mm. */
+export const linesOf = ({ pleats }: SideBandWish, shape: SideBandShape): number =>
+  pleats === 0 ? 0 : pleatLines(leastHeight(shape));
+
+/** What a piece says and shows of its pleats. */
+export const pleatsOf = (
+  { slope, gather, pleats }: SideBandWish,
+  pieces: number,
+  end: End,
+  marksOf: (pleats: QuarterPleats) => Piece['marks'],
+): Pick<Piece, 'figures' | 'notes' | 'marks'> => {
+  const figures = sideBandFigures(slope, pieces, gather, end);
+  if (pleats === 0 || gather === 0) return { figures, notes: [], marks: [] };
+  const each = pleatsFor(slope.openingGirth, gather, pleats);
+  return {
+    figures: [...figures, pleatFigure(slope.openingGirth, gather, each)],
+    notes: [pleatNote],
+    marks: marksOf(each),
+  };
 };

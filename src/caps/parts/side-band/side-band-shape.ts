@@ -1,23 +1,13 @@
-import { fitPath } from '../../../geometry/fit.ts';
-import { reversed } from '../../../geometry/measure.ts';
 import { isRound } from '../../../geometry/oval.ts';
 import { offOval } from '../../../geometry/oval-slope.ts';
-import { line, type Path, pathEnd, pathStart } from '../../../geometry/path.ts';
-import { direction, type Point, point, subtract } from '../../../geometry/point.ts';
 import { ringSector } from '../../../geometry/ring-sector.ts';
-import { type Strip, unroll } from '../../../geometry/strip.ts';
-import { rotated, translated } from '../../../geometry/transform.ts';
-import { wholeEdge } from '../../../geometry/whole-edge.ts';
+import { mirroredShape, type SlopeShape, shapeOnChord, uprightSlope } from '../../../geometry/slope-shape.ts';
+import type { Strip } from '../../../geometry/strip.ts';
 import { dropOf, type End, reachOf, type SideSlope } from './side-slope.ts';
-import { tiltedQuarter } from './tilted-quarter.ts';
+import { tiltedEdges } from './tilted-strip.ts';
 
 /** The four edges of one flat side band piece, counter-clockwise, upright about x = 0. */
-export interface SideBandShape {
-  readonly bottom: Path;
-  readonly right: Path;
-  readonly top: Path;
-  readonly left: Path;
-}
+export type SideBandShape = SlopeShape;
 
 /** Rulings in a quarter: chords of about 2 mm, so that the flat edge is within 0.002 mm of its true development. */
 const QUARTER_RULINGS = 64;
@@ -34,50 +24,33 @@ export const sideBandStrip = (slope: SideSlope, from: number, to: number): Strip
   };
 };
 
+/** The whole ring about the centre front, below a level rim: symmetric about x = 0. */
+export const wholeShape = (slope: SideSlope): SideBandShape =>
+  isRound(slope.rim)
+    ? ringSector(slope.openingGirth, slope.rimGirth, slope.height)
+    : mirroredShape(uprightSlope(sideBandStrip(slope, Math.PI / 2, (3 * Math.PI) / 2)));
+
 /** A half from side to side about the centre front or back, which under a level rim are the same: symmetric about x = 0. */
 export const halfShape = (slope: SideSlope, end: End): SideBandShape => {
-  if (slope.tilt !== 0) {
-    const { top, bottom } = tiltedQuarter(slope, end);
-    return closed(wholeEdge(bottom), wholeEdge(top));
-  }
+  if (slope.tilt !== 0) return mirroredShape(tiltedEdges(slope, { from: end, quarters: 1 }));
   if (isRound(slope.rim)) return ringSector(slope.openingGirth / 2, slope.rimGirth / 2, slope.height);
-  const { top, bottom } = developed(slope, Math.PI / 2, Math.PI);
+  return mirroredShape(uprightSlope(sideBandStrip(slope, Math.PI / 2, Math.PI)));
+};
+
+/** All of it, the centre front in the middle: symmetric about x = 0. */
+export const wholeShape = (slope: SideSlope): SideBandShape => {
+  if (slope.tilt === 0 && isRound(slope.rim))
+    return ringSector(slope.openingGirth, slope.rimGirth, slope.height);
+  const { top, bottom } =
+    slope.tilt === 0
+      ? developed(slope, Math.PI / 2, 1.5 * Math.PI)
+      : tiltedEdges(slope, { from: 'front', quarters: 2 });
   return closed(wholeEdge(bottom), wholeEdge(top));
 };
 
 /** The quarter from the centre front or back (left) to the side (right), standing on the chord of its lower edge. */
 export const quarterShape = (slope: SideSlope, end: End): SideBandShape => {
-  if (slope.tilt === 0 && isRound(slope.rim))
-    return ringSector(slope.openingGirth / 4, slope.rimGirth / 4, slope.height);
-  const { top, bottom } = slope.tilt === 0 ? developed(slope, -Math.PI / 2, 0) : tiltedQuarter(slope, end);
-  const [from, to] = [pathStart(bottom), pathEnd(bottom)];
-  const turn = -direction(subtract(to, from));
-  const shift = point(-Math.hypot(to.x - from.x, to.y - from.y) / 2, 0);
-  const upright = (path: Path) =>
-    translated(rotated(translated(path, subtract(point(0, 0), from)), turn), shift);
-  return closed(upright(bottom), upright(top));
-};
-
-/** Both edges left to right, rolled flat with the first ruling upright on x = 0 and its foot on the origin. */
-const developed = (slope: SideSlope, from: number, to: number) => {
-  const flat = unroll(sideBandStrip(slope, from, to));
-  const stand = (p: Point) => point(p.y, slope.height - p.x);
-  // Rulings of an equal slope stand square to both edges, which gives the fit its end tangents.
-  const start = point(1, 0);
-  const last = subtract(stand(flat.left.at(-1)!), stand(flat.right.at(-1)!));
-  const end = point(last.y / slope.height, -last.x / slope.height);
-  return {
-    top: fitPath(flat.left.map(stand), { start, end }),
-    bottom: fitPath(flat.right.map(stand), { start, end }),
-  };
-};
-
-const closed = (bottom: Path, topLeftToRight: Path): SideBandShape => {
-  const top = reversed(topLeftToRight);
-  return {
-    bottom,
-    right: [line(pathEnd(bottom), pathStart(top))],
-    top,
-    left: [line(pathEnd(top), pathStart(bottom))],
-  };
+  if (slope.tilt !== 0) return shapeOnChord(tiltedEdges(slope, { from: end, quarters: 1 }));
+  if (isRound(slope.rim)) return ringSector(slope.openingGirth / 4, slope.rimGirth / 4, slope.height);
+  return shapeOnChord(uprightSlope(sideBandStrip(slope, -Math.PI / 2, 0)));
 };

@@ -3,10 +3,10 @@ import { type Point3, point3 } from '../../../geometry/space.ts';
 import type { Strip } from '../../../geometry/strip.ts';
 import type { TriangleStrip } from '../../../geometry/triangle-strip.ts';
 import type { FormStrip } from '../../form.ts';
-import type { SideBandScheme } from '../side-band/side-band.ts';
 import { sideBandStrip } from '../side-band/side-band-shape.ts';
+import type { SideBandScheme } from '../side-band/side-band-wish.ts';
 import type { SideSlope } from '../side-band/side-slope.ts';
-import { quarterStrip, tiltedPoint } from '../side-band/tilted-quarter.ts';
+import { tiltedPoint, tiltedStrip } from '../side-band/tilted-strip.ts';
 
 const QUARTER = Math.PI / 2;
 const HALF_STEPS = 64;
@@ -37,26 +37,30 @@ export const sideBandStrips = (
   };
   const [back, front] = slope.tilt === 0 ? levelQuarters(slope) : tiltedQuarters(slope);
   const [right, left] = [mirrorImage(front), mirrorImage(back)];
-  const strips: readonly FormStrip[] =
-    scheme === 'halves'
-      ? [
-          { piece: 'sideBandFront', copy: 0, strip: joined(right, front) },
-          { piece: 'sideBandBack', copy: 0, strip: joined(left, back) },
-        ]
-      : [back, right, front, left].map((strip, i) =>
-          scheme === 'quarters'
-            ? { piece: 'sideBand', copy: i, strip }
-            : { ...(PAIRS[i] ?? PAIRS[0]), strip },
-        );
+  const strips = schemes[scheme]({ back, right, front, left });
   return strips.map((one) => ({ ...one, strip: raised(one.strip) }));
 };
 
-const PAIRS = [
-  { piece: 'sideBandBack', copy: 0 },
-  { piece: 'sideBandFront', copy: 1 },
-  { piece: 'sideBandFront', copy: 0 },
-  { piece: 'sideBandBack', copy: 1 },
-] as const;
+type Quarters = Readonly<Record<'back' | 'right' | 'front' | 'left', Strip>>;
+
+/** Which piece each quarter belongs to; in their order they are the back on the wearer's right, the front there, the front on the left and the back there. */
+const schemes: Readonly<Record<SideBandScheme, (quarters: Quarters) => readonly FormStrip[]>> = {
+  whole: ({ back, right, front, left }) => [
+    { piece: 'sideBand', copy: 0, strip: joined(joined(back, right), joined(front, left)) },
+  ],
+  halves: ({ back, right, front, left }) => [
+    { piece: 'sideBandFront', copy: 0, strip: joined(right, front) },
+    { piece: 'sideBandBack', copy: 0, strip: joined(left, back) },
+  ],
+  quarters: ({ back, right, front, left }) =>
+    [back, right, front, left].map((strip, copy) => ({ piece: 'sideBand', copy, strip })),
+  pairs: ({ back, right, front, left }) => [
+    { piece: 'sideBandBack', copy: 0, strip: back },
+    { piece: 'sideBandFront', copy: 1, strip: right },
+    { piece: 'sideBandFront', copy: 0, strip: front },
+    { piece: 'sideBandBack', copy: 1, strip: left },
+  ],
+};
 
 /** From the centre back to the wearer's right side, and from the centre front to the left side. */
 const levelQuarters = (slope: SideSlope): readonly [Strip, Strip] => [
@@ -65,8 +69,8 @@ const levelQuarters = (slope: SideSlope): readonly [Strip, Strip] => [
 ];
 
 const tiltedQuarters = (slope: SideSlope): readonly [Strip, Strip] => [
-  rulingsOf(quarterStrip(slope, 'back')),
-  rulingsOf(quarterStrip(slope, 'front')),
+  rulingsOf(tiltedStrip(slope, { from: 'back', quarters: 1 })),
+  rulingsOf(tiltedStrip(slope, { from: 'front', quarters: 1 })),
 ];
 
 /** The rulings of a strip of triangles, in their order: where one rail is gone along, the other stands still. */

@@ -1,8 +1,9 @@
 import type { Oval } from '../../../geometry/oval.ts';
-import type { Cloth, Figure, Piece } from '../../../pattern/piece.ts';
+import type { Cloth, Figure, Piece, SeamKind } from '../../../pattern/piece.ts';
 import type { EdgeUse, Seam } from '../../../pattern/seam.ts';
 import { one, plain, ring } from '../seams/seam.ts';
-import { sideBand } from '../side-band/side-band.ts';
+import { type SideBandPieces, sideBand } from '../side-band/side-band.ts';
+import type { PieceCount } from '../side-band/side-band-wish.ts';
 import { sideSlope } from '../side-band/side-slope.ts';
 import { tip } from '../tip/tip.ts';
 
@@ -15,7 +16,13 @@ export interface TippedCrownWish {
   readonly openingGirth: number;
   /** Of the side band along the cloth at the sides, mm. At least |rim girth − lower edge| ÷ 2π. */
   readonly height: number;
-  readonly pieces: '2' | '4';
+  readonly pieces: SideBandPieces;
+  /** What the lower edge is sewn as; `band` where left out. */
+  readonly lower?: SeamKind;
+  /** What else is cut to the same outlines. */
+  readonly inside?: Cloth | undefined;
+  /** Where what is below has seams between the quarters, in parts of the girth from the centre back. */
+  readonly seamsBelow?: readonly number[];
   /** How much higher the rim stands at the front than at the back, mm. */
   readonly tilt?: number;
   /** By what part the lower edge is longer than the opening, and into how many pleats in each quarter that is laid: 0 to gather it. */
@@ -48,6 +55,9 @@ export const tippedCrown = ({
   openingGirth,
   height,
   pieces,
+  lower = 'band',
+  inside,
+  seamsBelow = [],
   tilt = 0,
   gather = 0,
   pleats = 0,
@@ -62,13 +72,16 @@ export const tippedCrown = ({
     cloth,
     slope: sideSlope(rim, openingGirth * (1 + gather), height, tilt),
     pieces,
+    lower,
+    inside,
+    seamsBelow,
     gather,
     pleats,
   });
   const top = tip({
     id: id.tip,
     name: called(names.tip),
-    cuts: [{ cloth, count: 1 }],
+    cuts: (inside ? [cloth, inside] : [cloth]).map((one) => ({ cloth: one, count: 1 })),
     rim,
     eighths: pieces === '4',
     figures,

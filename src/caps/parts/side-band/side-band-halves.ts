@@ -1,0 +1,83 @@
+import { pathLength } from '../../../geometry/measure.ts';
+import type { Piece } from '../../../pattern/piece.ts';
+import type { EdgeUse } from '../../../pattern/seam.ts';
+import { quarterNotches } from '../girth-notches.ts';
+import { onBothSides, pleatMarks } from './pleats.ts';
+import { linesOf, middleNotches, pleatsOf, shapedPiece } from './side-band-piece.ts';
+import { halfShape, type SideBandShape, wholeShape } from './side-band-shape.ts';
+import type { SideBand, SideBandWish } from './side-band-wish.ts';
+import type { End } from './side-slope.ts';
+
+/** The whole ring in one piece, the centre front in its middle, its ends meeting at the centre back. */
+export const whole = (wish: SideBandWish): SideBand => {
+  const { id, name, cloth, slope } = wish;
+  const shape = wholeShape(slope);
+  const lines = linesOf(wish, shape);
+  const [lower, upper] = [pathLength(shape.bottom), pathLength(shape.top)];
+  const piece: Piece = {
+    ...shapedPiece(shape, slope, lines),
+    id,
+    name,
+    cuts: [{ cloth, count: 1 }],
+    foldable: true,
+    notches: [...quarterNotches('bottom', lower), ...quarterNotches('top', upper)],
+    ...pleatsOf(wish, 1, 'back', ({ count, take }) =>
+      onBothSides(pleatMarks(shape.bottom, lower / 2, { count: 2 * count, take }, 'end', lines)),
+    ),
+  };
+  const use = (edge: string, backwards: boolean) => ({ piece: id, copy: 0, edge, backwards });
+  return {
+    pieces: [piece],
+    top: [use('top', true)],
+    bottom: [use('bottom', false)],
+    joins: [{ name: 'centre back', a: use('right', false), b: use('left', true) }],
+  };
+};
+
+/** Front and back halves with side seams. */
+export const halves = (wish: SideBandWish): SideBand => {
+  const front = halfPiece(wish, 'front');
+  // Under a level rim the back is the front again.
+  const rear = halfPiece(wish, 'back', wish.slope.tilt === 0 ? front.shape : undefined);
+  const round = (edge: 'top' | 'bottom', backwards: boolean): readonly EdgeUse[] => {
+    const length = pathLength(rear.shape[edge]);
+    return [
+      { piece: rear.piece.id, copy: 0, edge, backwards, from: length / 2, to: length },
+      { piece: front.piece.id, copy: 0, edge, backwards },
+      { piece: rear.piece.id, copy: 0, edge, backwards, from: 0, to: length / 2 },
+    ];
+  };
+  const join = (left: Piece, right: Piece) => ({
+    name: 'side',
+    a: { piece: left.id, copy: 0, edge: 'right' },
+    b: { piece: right.id, copy: 0, edge: 'left', backwards: true },
+  });
+  return {
+    pieces: [front.piece, rear.piece],
+    top: round('top', true),
+    bottom: round('bottom', false),
+    joins: [join(rear.piece, front.piece), join(front.piece, rear.piece)],
+  };
+};
+
+const halfPiece = (wish: SideBandWish, end: End, known?: SideBandShape) => {
+  const { id, name, slope } = wish;
+  const shape = known ?? halfShape(slope, end);
+  const half = pathLength(shape.bottom) / 2;
+  const lines = linesOf(wish, shape);
+  const piece: Piece = {
+    ...shapedPiece(shape, slope, wish.lower, lines),
+    id: `${id}${end === 'front' ? 'Front' : 'Back'}`,
+    name: `${name}, ${end}`,
+    cuts: cutsOf(wish, { count: 1 }),
+    foldable: true,
+    notches: [
+      ...middleNotches(shape, `centre ${end}`, end === 'back' ? 2 : 1),
+      ...notchesBelow(wish, shape, end === 'front' ? 1 / 4 : -1 / 4, 1 / 2),
+    ],
+    ...pleatsOf(wish, 2, end, (pleats) =>
+      onBothSides(pleatMarks(shape.bottom, half, pleats, end === 'front' ? 'end' : 'start', lines)),
+    ),
+  };
+  return { shape, piece };
+};

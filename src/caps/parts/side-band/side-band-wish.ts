@@ -1,0 +1,41 @@
+import type { Cut, Piece } from '../../../pattern/piece.ts';
+import type { EdgeUse } from '../../../pattern/seam.ts';
+import type { SideSlope } from './side-slope.ts';
+
+/** In how many pieces a side band goes round: one with its seam at the centre back, halves with side seams, quarters. */
+export type PieceCount = '1' | '2' | '4';
+
+export interface SideBandWish {
+  readonly id: string;
+  readonly name: string;
+  readonly cloth: Cut['cloth'];
+  readonly slope: SideSlope;
+  /** A whole ring only below a level rim, without gathers. */
+  readonly pieces: SideBandPieces;
+  /** What the lower edge is sewn as; `band` where left out. */
+  readonly lower?: SeamKind;
+  /** What else is cut to the same outline. */
+  readonly inside?: Cloth | undefined;
+  /** Where along the lower edge what is below has seams that fall between the quarters, in parts of the girth from the centre back. */
+  readonly seamsBelow?: readonly number[];
+  /** By what part the lower edge is longer than what it is sewn to; 0 for a plain seam. */
+  readonly gather: number;
+  /** Pleats in each quarter of the lower edge that take up what is gathered otherwise; 0 for none. */
+  readonly pleats: number;
+}
+
+/** The side band's pieces and how they go round, from the centre back to the wearer's right (counter-clockwise from above). */
+export interface SideBand {
+  readonly pieces: readonly Piece[];
+  /** The upper and lower edges all the way round, starting and ending at the centre back. */
+  readonly top: readonly EdgeUse[];
+  readonly bottom: readonly EdgeUse[];
+  /** The short seams between neighbours. */
+  readonly joins: readonly { readonly name: string; readonly a: EdgeUse; readonly b: EdgeUse }[];
+}
+
+/** One ring, halves, four quarters of one shape, or front and back quarters in mirrored pairs where the two are not the same. */
+export type SideBandScheme = 'whole' | 'halves' | 'quarters' | 'pairs';
+
+export const sideBandScheme = (pieces: SideBandPieces, tilt: number, pleats: number): SideBandScheme =>
+  pieces === '1' ? 'whole' : pieces === '2' ? 'halves' : tilt !== 0 || pleats > 0 ? 'pairs' : 'quarters';
