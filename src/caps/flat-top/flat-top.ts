@@ -6,7 +6,7 @@ import { band } from '../parts/band/band.ts';
 import { innerBand } from '../parts/band/inner-band.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
 import { pleatCount } from '../parts/side-band/parameters.ts';
-import { middleIsFree } from '../parts/side-band/side-band.ts';
+import { middleIsFree } from '../parts/side-band/side-band-wish.ts';
 import { buttonMarks, strap } from '../parts/strap/strap.ts';
 import { tipFacts } from '../parts/tip/tip-facts.ts';
 import { tippedCrown } from '../parts/tipped-crown/tipped-crown.ts';

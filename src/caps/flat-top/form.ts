@@ -3,7 +3,7 @@ import { offOval } from '../../geometry/oval-slope.ts';
 import type { Form } from '../form.ts';
 import { bandStrip } from '../parts/band/form.ts';
 import { pleatCount } from '../parts/side-band/parameters.ts';
-import { sideBandScheme } from '../parts/side-band/side-band.ts';
+import { sideBandScheme } from '../parts/side-band/side-band-wish.ts';
 import { dropOf, reachOf, sideSlope } from '../parts/side-band/side-slope.ts';
 import { sideBandStrips, tipStrip } from '../parts/tipped-crown/form.ts';
 import { visorStrips } from '../parts/visor/form.ts';

@@ -3,24 +3,28 @@ import type { Piece } from '../../../pattern/piece.ts';
 import type { EdgeUse } from '../../../pattern/seam.ts';
 import { quarterNotches } from '../girth-notches.ts';
 import { onBothSides, pleatMarks } from './pleats.ts';
-import { linesOf, middleNotches, pleatsOf, shapedPiece } from './side-band-piece.ts';
+import { cutsOf, linesOf, middleNotches, notchesBelow, pleatsOf, shapedPiece } from './side-band-piece.ts';
 import { halfShape, type SideBandShape, wholeShape } from './side-band-shape.ts';
 import type { SideBand, SideBandWish } from './side-band-wish.ts';
 import type { End } from './side-slope.ts';
 
 /** The whole ring in one piece, the centre front in its middle, its ends meeting at the centre back. */
 export const whole = (wish: SideBandWish): SideBand => {
-  const { id, name, cloth, slope } = wish;
+  const { id, name, slope } = wish;
   const shape = wholeShape(slope);
   const lines = linesOf(wish, shape);
   const [lower, upper] = [pathLength(shape.bottom), pathLength(shape.top)];
   const piece: Piece = {
-    ...shapedPiece(shape, slope, lines),
+    ...shapedPiece(shape, slope, wish.lower, lines),
     id,
     name,
-    cuts: [{ cloth, count: 1 }],
+    cuts: cutsOf(wish, { count: 1 }),
     foldable: true,
-    notches: [...quarterNotches('bottom', lower), ...quarterNotches('top', upper)],
+    notches: [
+      ...quarterNotches('bottom', lower),
+      ...quarterNotches('top', upper),
+      ...notchesBelow(wish, shape, 0, 1),
+    ],
     ...pleatsOf(wish, 1, 'back', ({ count, take }) =>
       onBothSides(pleatMarks(shape.bottom, lower / 2, { count: 2 * count, take }, 'end', lines)),
     ),

@@ -1,7 +1,7 @@
 import { pathLength, pointAt } from '../../../geometry/measure.ts';
 import { line } from '../../../geometry/path.ts';
 import { distance, type Point, point } from '../../../geometry/point.ts';
-import type { Notch, Piece, SeamKind } from '../../../pattern/piece.ts';
+import type { Cut, Notch, Piece, SeamKind } from '../../../pattern/piece.ts';
 import { pleatFigure, pleatLines, pleatNote, pleatsFor, type QuarterPleats } from './pleats.ts';
 import { sideBandFigures } from './side-band-figures.ts';
 import type { SideBandShape } from './side-band-shape.ts';
@@ -66,6 +66,29 @@ export const shapedPiece = (shape: SideBandShape, slope: SideSlope, lower: SeamK
       { name: 'Bottom edge', along: shape.bottom },
     ],
   } as const satisfies Partial<Piece>;
+};
+
+/** Its own cloth, and what else is cut to the same outline. */
+export const cutsOf = ({ cloth, inside }: SideBandWish, cut: Omit<Cut, 'cloth'>): readonly Cut[] =>
+  (inside ? [cloth, inside] : [cloth]).map((one) => ({ cloth: one, ...cut }));
+
+/**
+ * Notches where what is below has seams, on a piece whose lower edge begins at a part of the girth from the centre back
+ * and takes up another part of it.
+ */
+export const notchesBelow = (
+  { seamsBelow = [] }: SideBandWish,
+  shape: SideBandShape,
+  from: number,
+  span: number,
+): readonly Notch[] => {
+  const length = pathLength(shape.bottom);
+  return seamsBelow.flatMap((part) => {
+    const along = ((((part - from) % 1) + 1) % 1) / span;
+    return along > 0 && along < 1
+      ? [{ edge: 'bottom', at: along * length, count: 1 as const, name: 'seam below' }]
+      : [];
+  });
 };
 
 /** How far pleats run into a piece, mm. */

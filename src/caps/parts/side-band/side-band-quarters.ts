@@ -4,7 +4,7 @@ import type { EdgeUse } from '../../../pattern/seam.ts';
 import { words } from '../../../words.ts';
 import { pleatMarks } from './pleats.ts';
 import { sideBandFigures } from './side-band-figures.ts';
-import { halfWayUp, linesOf, middleNotches, pleatsOf, shapedPiece } from './side-band-piece.ts';
+import { cutsOf, halfWayUp, linesOf, middleNotches, pleatsOf, shapedPiece } from './side-band-piece.ts';
 import { quarterShape, type SideBandShape } from './side-band-shape.ts';
 import { middleIsFree, type SideBand, type SideBandWish } from './side-band-wish.ts';
 import type { End } from './side-slope.ts';

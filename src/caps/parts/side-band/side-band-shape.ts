@@ -24,28 +24,18 @@ export const sideBandStrip = (slope: SideSlope, from: number, to: number): Strip
   };
 };
 
-/** The whole ring about the centre front, below a level rim: symmetric about x = 0. */
-export const wholeShape = (slope: SideSlope): SideBandShape =>
-  isRound(slope.rim)
-    ? ringSector(slope.openingGirth, slope.rimGirth, slope.height)
-    : mirroredShape(uprightSlope(sideBandStrip(slope, Math.PI / 2, (3 * Math.PI) / 2)));
+/** The whole ring about the centre front: symmetric about x = 0. */
+export const wholeShape = (slope: SideSlope): SideBandShape => {
+  if (slope.tilt !== 0) return mirroredShape(tiltedEdges(slope, { from: 'front', quarters: 2 }));
+  if (isRound(slope.rim)) return ringSector(slope.openingGirth, slope.rimGirth, slope.height);
+  return mirroredShape(uprightSlope(sideBandStrip(slope, Math.PI / 2, (3 * Math.PI) / 2)));
+};
 
 /** A half from side to side about the centre front or back, which under a level rim are the same: symmetric about x = 0. */
 export const halfShape = (slope: SideSlope, end: End): SideBandShape => {
   if (slope.tilt !== 0) return mirroredShape(tiltedEdges(slope, { from: end, quarters: 1 }));
   if (isRound(slope.rim)) return ringSector(slope.openingGirth / 2, slope.rimGirth / 2, slope.height);
   return mirroredShape(uprightSlope(sideBandStrip(slope, Math.PI / 2, Math.PI)));
-};
-
-/** All of it, the centre front in the middle: symmetric about x = 0. */
-export const wholeShape = (slope: SideSlope): SideBandShape => {
-  if (slope.tilt === 0 && isRound(slope.rim))
-    return ringSector(slope.openingGirth, slope.rimGirth, slope.height);
-  const { top, bottom } =
-    slope.tilt === 0
-      ? developed(slope, Math.PI / 2, 1.5 * Math.PI)
-      : tiltedEdges(slope, { from: 'front', quarters: 2 });
-  return closed(wholeEdge(bottom), wholeEdge(top));
 };
 
 /** The quarter from the centre front or back (left) to the side (right), standing on the chord of its lower edge. */

@@ -1,16 +1,15 @@
-import type { Cut, Piece } from '../../../pattern/piece.ts';
+import type { Cloth, Piece, SeamKind } from '../../../pattern/piece.ts';
 import type { EdgeUse } from '../../../pattern/seam.ts';
 import type { SideSlope } from './side-slope.ts';
 
 /** In how many pieces a side band goes round: one with its seam at the centre back, halves with side seams, quarters. */
-export type PieceCount = '1' | '2' | '4';
+export type SideBandPieces = '1' | '2' | '4';
 
 export interface SideBandWish {
   readonly id: string;
   readonly name: string;
-  readonly cloth: Cut['cloth'];
+  readonly cloth: Cloth;
   readonly slope: SideSlope;
-  /** A whole ring only below a level rim, without gathers. */
   readonly pieces: SideBandPieces;
   /** What the lower edge is sewn as; `band` where left out. */
   readonly lower?: SeamKind;
@@ -34,8 +33,17 @@ export interface SideBand {
   readonly joins: readonly { readonly name: string; readonly a: EdgeUse; readonly b: EdgeUse }[];
 }
 
-/** One ring, halves, four quarters of one shape, or front and back quarters in mirrored pairs where the two are not the same. */
+/**
+ * Whole with its seam at the centre back, halves, four quarters of one shape, or front and back quarters in mirrored pairs
+ * where the two are not the same.
+ */
 export type SideBandScheme = 'whole' | 'halves' | 'quarters' | 'pairs';
 
-export const sideBandScheme = (pieces: SideBandPieces, tilt: number, pleats: number): SideBandScheme =>
-  pieces === '1' ? 'whole' : pieces === '2' ? 'halves' : tilt !== 0 || pleats > 0 ? 'pairs' : 'quarters';
+export const sideBandScheme = (pieces: SideBandPieces, tilt: number, pleats: number): SideBandScheme => {
+  if (pieces === '1') return 'whole';
+  if (pieces === '2') return 'halves';
+  return tilt !== 0 || pleats > 0 ? 'pairs' : 'quarters';
+};
+
+/** Whether the middle of a quarter's lower edge does not vanish in a pleat. */
+export const middleIsFree = (pleats: number): boolean => pleats % 2 === 0;

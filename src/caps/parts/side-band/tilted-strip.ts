@@ -34,10 +34,7 @@ export const tiltedStrip = (slope: SideSlope, { from, quarters }: Stretch): Tria
   const start = from === 'front' ? Math.PI / 2 : -Math.PI / 2;
   const count = Math.max(16, Math.ceil(rimGirth / 4 / STEP)) * quarters;
   const [reach, drop] = [reachOf(slope), dropOf(slope)];
-  const angles = Array.from(
-    { length: count + 1 },
-    (_, i) => start + ((Math.PI / 2) * quarters * i) / count,
-  );
+  const angles = Array.from({ length: count + 1 }, (_, i) => start + ((Math.PI / 2) * quarters * i) / count);
   return triangulateStrip(
     angles.map((t) => tiltedPoint(rim, tilt, t)),
     angles.map((t) => offOval(plan, t, -reach, drop)),

@@ -2,8 +2,8 @@ import type { Oval } from '../../../geometry/oval.ts';
 import type { Cloth, Figure, Piece, SeamKind } from '../../../pattern/piece.ts';
 import type { EdgeUse, Seam } from '../../../pattern/seam.ts';
 import { one, plain, ring } from '../seams/seam.ts';
-import { type SideBandPieces, sideBand } from '../side-band/side-band.ts';
-import type { PieceCount } from '../side-band/side-band-wish.ts';
+import { sideBand } from '../side-band/side-band.ts';
+import type { SideBandPieces } from '../side-band/side-band-wish.ts';
 import { sideSlope } from '../side-band/side-slope.ts';
 import { tip } from '../tip/tip.ts';
 
