@@ -3,10 +3,11 @@ import { goreStrips } from '../../../../src/caps/parts/gore/form.ts';
 import { goreShape } from '../../../../src/caps/parts/gore/gore.ts';
 import { goreReach, halfWidthPerReach, reachOfGirth } from '../../../../src/caps/parts/gore/gore-reach.ts';
 import { goredCrown } from '../../../../src/caps/parts/gore/gored-crown.ts';
-import { curveAt, directionAt, velocityAt } from '../../../../src/geometry/curve.ts';
+import { directionAt, velocityAt } from '../../../../src/geometry/curve.ts';
 import { pathLength, pointAt } from '../../../../src/geometry/measure.ts';
 import type { Path } from '../../../../src/geometry/path.ts';
 import { unroll } from '../../../../src/geometry/strip.ts';
+import { widthAt } from './width-at.ts';
 
 const ROUND = 600;
 /** Crowns from close to full, low to high, as far as they can be sewn. */
@@ -19,18 +20,6 @@ const CROWNS = [
 ];
 const COUNTS = [4, 5, 6, 7, 8, 9, 10, 11, 12];
 const CASES = COUNTS.flatMap((gores) => CROWNS.map((crown) => ({ gores, girth: ROUND, ...crown })));
-
-/** Width of a flat gore at a height, mm, by bisection on its own right-hand edge. */
-const widthAt = (right: Path, y: number): number => {
-  const curve = right.find((c) => y >= c.from.y && y <= c.to.y)!;
-  let [a, b] = [0, 1];
-  for (let i = 0; i < 60; i++) {
-    const t = (a + b) / 2;
-    if (curveAt(curve, t).y < y) a = t;
-    else b = t;
-  }
-  return 2 * curveAt(curve, a).x;
-};
 
 describe('a gore', () => {
   test('has tips that make a full turn together, without a point or a dimple', () => {
