@@ -6,6 +6,7 @@ import { liningParameters } from '../parts/lining/parameters.ts';
 import { allowanceParameters } from '../parts/seams/parameters.ts';
 import { gatherParameters } from '../parts/side-band/parameters.ts';
 import { strapParameters } from '../parts/strap/parameters.ts';
+import { tippedCrownParameters } from '../parts/tipped-crown/parameters.ts';
 import { visorParameters } from '../parts/visor/parameters.ts';
 
 /** Everything that can be wished of a flat-top cap. Defaults and usual ranges are common practice of the trade. */
@@ -23,18 +24,7 @@ export const flatTopParameters = {
     default: inches(4),
     usual: [50, 150],
   },
-  sideBandHeight: {
-    kind: 'length',
-    label: 'Side band height',
-    help: 'From the band up to the edge of the top, along the cloth.',
-    group: 'crown',
-    min: 30,
-    max: 110,
-    step: 2,
-    inchStep: 1 / 8,
-    default: inches(2.5),
-    usual: [38, 64],
-  },
+  sideBandHeight: tippedCrownParameters.sideBandHeight,
   crownTilt: {
     kind: 'length',
     label: 'Higher in front by',
@@ -47,17 +37,7 @@ export const flatTopParameters = {
     default: 0,
     usual: [0, 50],
   },
-  tipRatio: {
-    kind: 'ratio',
-    label: 'Tip breadth to length',
-    help: '100 % is a round top; less is an oval, longer from front to back.',
-    group: 'crown',
-    min: 0.72,
-    max: 1,
-    step: 0.01,
-    default: 1,
-    usual: [0.85, 1],
-  },
+  tipRatio: tippedCrownParameters.tipRatio,
   sideBandPieces: {
     kind: 'choice',
     label: 'Side band pieces',
