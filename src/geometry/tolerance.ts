@@ -24,3 +24,18 @@ export const ON_FOLD = 0.01;
 
 /** How far (mm) a chord may leave the curve it stands for where room for a label is sought: less than is kept clear of it. */
 export const LABEL_CHORD = 0.5;
+
+/** Largest depth (mm) to which two laid pieces may overlap: less than any knife keeps to. */
+export const LAID_OVERLAP = 0.05;
+
+/** Taken off (mm) all round a piece while it is laid, so that what fits exactly still finds its gap. */
+export const LAID_SLACK = 0.01;
+
+/** Depth of overlap (mm) that counts as touching while pieces are laid. With twice the slack it stays under LAID_OVERLAP. */
+export const LAID_TOUCH = 0.01;
+
+/** Grid (mm) on which the places that two pieces deny each other are reckoned. */
+export const LAID_GRID = 1e-4;
+
+/** How far (mm) an outline of few corners may stand outside the true one while pieces are laid. */
+export const LAID_CORNERS = 0.3;

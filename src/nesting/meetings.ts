@@ -1,0 +1,52 @@
+import { type NoFit, noFitOf } from './no-fit.ts';
+import type { Plan } from './plan.ts';
+import type { Stance } from './stances.ts';
+
+/**
+ * How a stance that moves meets one that stands: the no-fit polygon both share with every other pair of the same
+ * outlines at the same angle to each other, and the turn that brings the way between them into its frame.
+ */
+export interface Meeting {
+  readonly noFit: NoFit;
+  /** What the place of the moving one, seen from the standing one, is turned by; a half turn where they change roles. */
+  readonly cosine: number;
+  readonly sine: number;
+}
+
+/** The meetings reckoned so far, by standing × count + moving. Each is reckoned when first asked for. */
+export interface Meetings {
+  readonly stances: readonly Stance[];
+  readonly plan: Plan;
+  readonly table: (Meeting | undefined)[];
+  readonly noFits: Map<string, NoFit>;
+}
+
+export const noMeetings = (plan: Plan): Meetings => ({
+  stances: plan.stances,
+  plan,
+  table: new Array(plan.stances.length ** 2).fill(undefined),
+  noFits: new Map(),
+});
+
+export const meetingOf = (all: Meetings, standing: number, moving: number): Meeting => {
+  const at = standing * all.stances.length + moving;
+  const known = all.table[at];
+  if (known !== undefined) return known;
+  const [a, b] = [all.stances[standing]!, all.stances[moving]!];
+  // Seen from the moving one, the standing one lies the other way: one no-fit polygon serves both.
+  const swapped = a.base > b.base;
+  const [first, second] = swapped ? [b, a] : [a, b];
+  const cosine = first.cosine * second.cosine + first.sine * second.sine;
+  const sine = first.cosine * second.sine - first.sine * second.cosine;
+  const key = `${first.base} ${second.base} ${cosine.toFixed(9)} ${sine.toFixed(9)}`;
+  let noFit = all.noFits.get(key);
+  if (noFit === undefined) {
+    const { bases } = all.plan;
+    noFit = noFitOf(bases[first.base]!.ring, bases[second.base]!.ring, cosine, sine);
+    all.noFits.set(key, noFit);
+  }
+  const sign = swapped ? -1 : 1;
+  const meeting = { noFit, cosine: sign * first.cosine, sine: -sign * first.sine };
+  all.table[at] = meeting;
+  return meeting;
+};
