@@ -1,10 +1,11 @@
-import { notchesToMeet, type Side, walker } from '../../pattern/chain.ts';
-import type { Notch, Piece } from '../../pattern/piece.ts';
+import { walker } from '../../pattern/chain.ts';
+import type { Piece } from '../../pattern/piece.ts';
 import type { Seam } from '../../pattern/seam.ts';
 import { exactMm, words } from '../../words.ts';
 import { band } from '../parts/band/band.ts';
 import { backSeam, topSeam, visorStretchOf } from '../parts/band/band-seams.ts';
 import { innerBand } from '../parts/band/inner-band.ts';
+import { topNotchesFor } from '../parts/band/top-notches.ts';
 import type { GoreLayers } from '../parts/gore/gore-layers.ts';
 import { one, ring } from '../parts/seams/seam.ts';
 import { buttonMarks, strap } from '../parts/strap/strap.ts';
@@ -22,14 +23,6 @@ export interface GoredEdge {
   readonly first: readonly Seam[];
   readonly last: readonly Seam[];
 }
-
-/** Along a band's upper edge as its outline runs, from the end that meets the wearer's left half. */
-const topNotchesFor = (crown: Side): readonly Omit<Notch, 'edge'>[] =>
-  notchesToMeet('top', crown).map(({ at, count, name }) => ({
-    at: crown.length - at,
-    count,
-    name: Math.abs(at - crown.length / 2) < 1 ? 'centre front' : name,
-  }));
 
 /** Band, visor, strap and inner band of a gored cap. */
 export const banded = (

@@ -19,7 +19,7 @@ export const goredForm = (values: GoredValues, head: Head): Form => {
       ...goreStrips(crown, copies, band),
       ...topButtonStrips(values, band + goreHeight(crown.reach)),
       ...(band > 0 ? [bandStrip(goreLowerEdge(crown), band)] : []),
-      ...visorStrips(values, visorParts(values, opening), opening, goreFront(crown)),
+      ...visorStrips(values, visorParts(values, opening), opening, goreFront(crown.reach)),
     ],
   };
 };

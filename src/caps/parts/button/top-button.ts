@@ -19,11 +19,11 @@ const buttonCover = (diameter: number): Piece => {
     cuts: [{ cloth: 'outer', count: 1 }],
     outline: [{ name: 'edge', path: circle(ORIGIN, r), kind: 'none' }],
     foldable: false,
-    grain: [point(-r * 0.6, -r * 0.4), point(-r * 0.6, r * 0.4)],
+    grain: [point(0, -r * 0.85), point(0, -r * 0.15)],
     notches: [],
     centreLines: [],
     marks: [],
-    labelAt: point(0, 0),
+    labelAt: point(0, r * 0.4),
     dimensions: [{ name: 'Diameter', along: [line(point(-r, 0), point(r, 0))] }],
     figures: [
       {
@@ -32,8 +32,6 @@ const buttonCover = (diameter: number): Piece => {
         worked: words`${String(CLOTH)} × ${exactMm(diameter)} = ${exactMm(2 * r)}`,
       },
     ],
-    notes: [
-      words`Gather the edge by hand, draw it up over a button ${mm(diameter)} across, and sew it on through the middle of the crown.`,
-    ],
+    notes: [words`Gather the edge, draw it up over a button ${mm(diameter)} across.`],
   };
 };

@@ -44,9 +44,11 @@ export const goreLowerEdge = ({ gores, frontSeam, reach }: CrownForm): readonly 
   return [middle, ...corners.slice(1), middle];
 };
 
-/** How far the lower edge stands to the front of the axis, mm. */
-export const goreFront = ({ gores, frontSeam, reach }: CrownForm): number =>
-  pathStart(reach).x / (frontSeam === 'seam' ? Math.cos(Math.PI / gores) : 1);
+/**
+ * How far in front of the axis a visor is to stand, mm: on the circle within the polygon, so that the crown covers its
+ * inner edge and no gap is seen.
+ */
+export const goreFront = (reach: GoreReach): number => pathStart(reach).x;
 
 /** How high the middle of the crown stands above its lower edge, mm. */
 export const goreHeight = (reach: GoreReach): number => goreRail(reach).at(-1)!.height;

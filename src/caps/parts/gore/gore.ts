@@ -1,5 +1,5 @@
 import { boundsOf } from '../../../geometry/bounds.ts';
-import { pathLength, reversed } from '../../../geometry/measure.ts';
+import { pathLength } from '../../../geometry/measure.ts';
 import { line, type Path, pathEnd, pathStart } from '../../../geometry/path.ts';
 import { point } from '../../../geometry/point.ts';
 import { mirrored, scaled } from '../../../geometry/transform.ts';
@@ -54,8 +54,9 @@ export const gore = (wish: GoreWish): Piece => {
     { edge: 'right', at: widestAt, count: 1, name: 'widest place' },
     { edge: 'left', at: pathLength(right) - widestAt, count: 1, name: 'widest place' },
   ];
-  const grain = -base * 0.28;
   const widest = pathStart(right.slice(1)).y;
+  // Above the widest place and its measure, where there is still room beside the middle.
+  const grainAt = (part: number) => point(-base * 0.2, widest + (tip.y - widest) * part);
   return {
     id: wish.id,
     name: wish.name,
@@ -66,7 +67,7 @@ export const gore = (wish: GoreWish): Piece => {
       { name: 'left', path: left, kind: 'gore' },
     ],
     foldable: true,
-    grain: [point(grain, tip.y * 0.1), point(grain, tip.y * 0.5)],
+    grain: [grainAt(0.08), grainAt(0.5)],
     notches,
     centreLines: [[line(point(0, 0), tip)]],
     marks: [],
@@ -75,7 +76,7 @@ export const gore = (wish: GoreWish): Piece => {
       { name: 'Lower edge', along: bottom },
       { name: 'Widest', along: [line(point(-wide, widest), point(wide, widest))] },
       { name: 'Up the middle', along: [line(point(0, 0), tip)] },
-      { name: 'Long edge', along: reversed(left) },
+      { name: 'Long edge', along: right },
     ],
     figures: [...(wish.figures ?? []), ...figuresOf(base, wide * 2, gores)],
     notes: [

@@ -101,7 +101,11 @@ describe('a crown of gores', () => {
       expect(Math.abs(round - GIRTH)).toBeLessThan(1e-6);
       expect(Math.abs(edge[0]!.x)).toBeLessThan(1e-9);
       expect(edge[0]!.y).toBeLessThan(0);
-      expect(Math.abs(Math.max(...edge.map(({ y }) => y)) - goreFront(wish))).toBeLessThan(1e-9);
+      // No part of it is nearer to the axis than the circle that a visor stands on.
+      for (const [i, p] of edge.slice(1).entries())
+        expect(Math.hypot(p.x + edge[i]!.x, p.y + edge[i]!.y) / 2).toBeGreaterThan(
+          goreFront(wish.reach) - 1e-9,
+        );
     }
   });
 
