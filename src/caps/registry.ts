@@ -5,6 +5,8 @@ import type { Style } from './style.ts';
 const fetching = {
   'flat-top': () => Promise.resolve(flatTop),
   gored: () => import('./gored/gored.ts').then((m) => m.gored),
+  ball: () => import('./ball/ball.ts').then((m) => m.ball),
+  beret: () => import('./beret/beret.ts').then((m) => m.beret),
   skull: () => import('./skull/skull.ts').then((m) => m.skull),
 } as const satisfies Readonly<Record<string, () => Promise<Style>>>;
 

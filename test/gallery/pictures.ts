@@ -1,7 +1,15 @@
 import type { Picture } from './picture.ts';
+import { ballPictures } from './styles/ball.ts';
+import { beretPictures } from './styles/beret.ts';
 import { flatTopPictures } from './styles/flat-top.ts';
 import { goredPictures } from './styles/gored.ts';
 import { skullPictures } from './styles/skull.ts';
 
 /** Every style as it comes and at its extremes. */
-export const pictures: readonly Picture[] = [...flatTopPictures, ...goredPictures, ...skullPictures];
+export const pictures: readonly Picture[] = [
+  ...flatTopPictures,
+  ...goredPictures,
+  ...ballPictures,
+  ...beretPictures,
+  ...skullPictures,
+];

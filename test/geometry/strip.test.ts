@@ -122,7 +122,7 @@ describe('surfaces of equal slope off an oval', () => {
   test.each([0.75, 0.85, 0.95])('an oval side band of ratio %d follows κ·cos θ within 0.02 mm', (ratio) => {
     const rim = ovalOfGirth(660, ratio);
     const slope = sideSlope(rim, 560, 63.5);
-    const shape = halfShape(slope);
+    const shape = halfShape(slope, 'front');
     const cosine = 100 / (2 * Math.PI) / 63.5;
     const length = pathLength(shape.top);
     for (const s of [40, 100, 160]) {
@@ -133,7 +133,7 @@ describe('surfaces of equal slope off an oval', () => {
 
   test('quarters and halves of one oval side band have the same edges', () => {
     const slope = sideSlope(ovalOfGirth(660, 0.8), 560, 63.5);
-    const [half, quarter] = [halfShape(slope), quarterShape(slope)];
+    const [half, quarter] = [halfShape(slope, 'front'), quarterShape(slope, 'back')];
     expect(2 * pathLength(quarter.top)).toBeCloseTo(pathLength(half.top), 3);
     expect(2 * pathLength(quarter.bottom)).toBeCloseTo(pathLength(half.bottom), 3);
     expect(Math.abs(4 * pathLength(quarter.top) - ovalArc(slope.rim, 0, 2 * Math.PI))).toBeLessThan(0.05);

@@ -1,8 +1,8 @@
 import { isRound, type Oval, ovalGirth, ovalPath } from '../../../geometry/oval.ts';
 import { line } from '../../../geometry/path.ts';
 import { point } from '../../../geometry/point.ts';
-import type { Cut, Figure, Notch, Piece } from '../../../pattern/piece.ts';
-import { exactMm, ratio, words } from '../../../words.ts';
+import type { Cut, Figure, Notch, Piece, SeamKind } from '../../../pattern/piece.ts';
+import { exactMm, ratio, type Words, words } from '../../../words.ts';
 import { eighthNotches, quarterNotches } from '../girth-notches.ts';
 
 interface TipWish {
@@ -12,17 +12,29 @@ interface TipWish {
   readonly rim: Oval;
   /** A notch between the quarters too, where the side band comes in quarters. */
   readonly eighths: boolean;
+  /** What its edge is sewn as; `crown` where left out. */
+  readonly sewn?: SeamKind;
   readonly figures?: readonly Figure[];
+  readonly notes?: readonly Words[];
 }
 
 /** The flat top: the area inside the crown's rim, front upwards. Its edge runs counter-clockwise from the centre back. */
-export const tip = ({ id, name, cuts, rim, eighths, figures = [] }: TipWish): Piece => {
+export const tip = ({
+  id,
+  name,
+  cuts,
+  rim,
+  eighths,
+  sewn = 'crown',
+  figures = [],
+  notes = [],
+}: TipWish): Piece => {
   const { halfLength: a, halfBreadth: b } = rim;
   return {
     id,
     name,
     cuts,
-    outline: [{ name: 'rim', path: ovalPath(rim, -Math.PI / 2), kind: 'crown' }],
+    outline: [{ name: 'rim', path: ovalPath(rim, -Math.PI / 2), kind: sewn }],
     foldable: true,
     grain: [point(b * 0.62, -a * 0.4), point(b * 0.62, a * 0.4)],
     notches: rimNotches(ovalGirth(rim), eighths),
@@ -36,7 +48,7 @@ export const tip = ({ id, name, cuts, rim, eighths, figures = [] }: TipWish): Pi
           { name: 'Length', along: [line(point(0, -a), point(0, a))] },
         ],
     figures: [...figures, ...shapeFigures(rim)],
-    notes: [],
+    notes,
   };
 };
 

@@ -1,6 +1,7 @@
 import type { Oval } from '../../../geometry/oval.ts';
 import type { Cloth, Figure, Piece, SeamKind } from '../../../pattern/piece.ts';
 import type { EdgeUse, Seam } from '../../../pattern/seam.ts';
+import type { Words } from '../../../words.ts';
 import { one, plain, ring } from '../seams/seam.ts';
 import { sideBand } from '../side-band/side-band.ts';
 import type { SideBandPieces } from '../side-band/side-band-wish.ts';
@@ -30,8 +31,9 @@ export interface TippedCrownWish {
   readonly pleats?: number;
   /** What the trade calls the two in this cap, where not tip and side band. */
   readonly names?: { readonly tip: string; readonly side: string };
-  /** What the tip's arithmetic says of its girth. */
+  /** What the tip's arithmetic says of its girth, and what else it says. */
   readonly figures: readonly Figure[];
+  readonly notes?: readonly Words[];
 }
 
 /** A flat top with a sloped side band, in one layer of cloth. */
@@ -63,6 +65,7 @@ export const tippedCrown = ({
   pleats = 0,
   names = { tip: 'Tip', side: 'Side band' },
   figures,
+  notes = [],
 }: TippedCrownWish): TippedCrown => {
   const id = ids[layer];
   const called = (name: string) => (layer === 'lining' ? `Lining ${name.toLowerCase()}` : name);
@@ -85,6 +88,7 @@ export const tippedCrown = ({
     rim,
     eighths: pieces === '4',
     figures,
+    notes,
   });
   return {
     pieces: [top, ...side.pieces],
