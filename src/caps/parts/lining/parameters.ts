@@ -24,4 +24,13 @@ export const liningParameters = {
   },
 } as const satisfies ParameterTable;
 
+/** The same for hats without a band. */
+export const hatLiningParameters = {
+  lining: {
+    ...liningParameters.lining,
+    help: 'A full lining of the crown. Without it the seams inside are bound or neatened.',
+  },
+  liningTake: liningParameters.liningTake,
+} as const satisfies ParameterTable;
+
 export type LiningValues = ValuesOf<typeof liningParameters>;

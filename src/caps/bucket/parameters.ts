@@ -1,0 +1,37 @@
+import { inches } from '../../units.ts';
+import type { ParameterTable, ValuesOf } from '../parameter.ts';
+import { brimParameters } from '../parts/brim/parameters.ts';
+import { easeParameter } from '../parts/ease.ts';
+import { hatLiningParameters } from '../parts/lining/parameters.ts';
+import { allowanceParameters } from '../parts/seams/parameters.ts';
+import { sweatbandParameters } from '../parts/sweatband/parameters.ts';
+import { narrowingCrownParameters } from '../parts/tipped-crown/parameters.ts';
+
+/** Everything that can be wished of a bucket hat. Defaults and usual ranges are common practice of the trade. */
+export const bucketParameters = {
+  ease: easeParameter([6, 25], inches(1 / 2)),
+  ...brimParameters,
+  ...narrowingCrownParameters,
+  ...hatLiningParameters,
+  reversible: {
+    kind: 'switch',
+    label: 'Reversible',
+    help: 'Two hats of outer cloth, one inside the other, sewn together at the brim’s edge.',
+    group: 'lining',
+    default: false,
+    when: { key: 'lining', is: true },
+  },
+  ...sweatbandParameters,
+  ...allowanceParameters(
+    'crownAllowance',
+    'sideAllowance',
+    'lowerAllowance',
+    'brimEdgeAllowance',
+    'hemAllowance',
+  ),
+} as const satisfies ParameterTable;
+
+export type BucketValues = ValuesOf<typeof bucketParameters>;
+
+/** Whether it can be worn either way out. */
+export const isReversible = ({ lining, reversible }: BucketValues): boolean => lining && reversible;

@@ -1,0 +1,15 @@
+import type { Problem } from '../../pattern/problem.ts';
+import { brimProblems } from '../parts/brim/problems.ts';
+import { hatOpening } from '../parts/brimmed/tipped-hat.ts';
+import { allowancesOf } from '../parts/seams/allowances.ts';
+import type { Head } from '../style.ts';
+import { checkValues } from '../validate.ts';
+import { type BucketValues, bucketParameters } from './parameters.ts';
+
+/** What of a wished bucket hat cannot be sewn, each with the nearest value that can. */
+export const bucketProblems = (values: BucketValues, head: Head): readonly Problem[] => {
+  const outOfRange = checkValues(bucketParameters, values);
+  if (outOfRange.length > 0) return outOfRange;
+  const slope = { opening: hatOpening(values, head), width: values.brimWidth, drop: values.brimDrop };
+  return brimProblems(values, slope, allowancesOf(values));
+};
