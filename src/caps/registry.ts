@@ -6,6 +6,7 @@ const fetching = {
   'flat-top': () => Promise.resolve(flatTop),
   gored: () => import('./gored/gored.ts').then((m) => m.gored),
   ball: () => import('./ball/ball.ts').then((m) => m.ball),
+  bucket: () => import('./bucket/bucket.ts').then((m) => m.bucket),
   beret: () => import('./beret/beret.ts').then((m) => m.beret),
   skull: () => import('./skull/skull.ts').then((m) => m.skull),
 } as const satisfies Readonly<Record<string, () => Promise<Style>>>;

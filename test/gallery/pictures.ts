@@ -1,6 +1,7 @@
 import type { Picture } from './picture.ts';
 import { ballPictures } from './styles/ball.ts';
 import { beretPictures } from './styles/beret.ts';
+import { bucketPictures } from './styles/bucket.ts';
 import { flatTopPictures } from './styles/flat-top.ts';
 import { goredPictures } from './styles/gored.ts';
 import { skullPictures } from './styles/skull.ts';
@@ -10,6 +11,7 @@ export const pictures: readonly Picture[] = [
   ...flatTopPictures,
   ...goredPictures,
   ...ballPictures,
+  ...bucketPictures,
   ...beretPictures,
   ...skullPictures,
 ];
