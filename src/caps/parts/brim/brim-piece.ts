@@ -28,7 +28,7 @@ export const brimPiece = (wish: BrimPieceWish): Piece => {
   const { id, section, shape, slope, symmetric } = wish;
   const middle = placeOn(shape, 0.5, 0.5);
   const upright = line(placeOn(shape, 0.5, 0), placeOn(shape, 0.5, 1));
-  const foot = placeOn(shape, 0.5 + Math.min(0.3, GRAIN_ASIDE / pathLength(shape.bottom)), 0.5);
+  const foot = placeOn(shape, 0.5 + Math.min(0.28, GRAIN_ASIDE / pathLength(shape.bottom)), 0.5);
   const reach = slope.width * 0.3;
   return {
     id,
@@ -57,7 +57,7 @@ export const brimPiece = (wish: BrimPieceWish): Piece => {
 };
 
 /** How far beside the middle the grainline stands, along the outer edge, mm. */
-const GRAIN_ASIDE = 42;
+const GRAIN_ASIDE = 52;
 
 /** A point of the piece: parts of the way from its left end to its right, and from its outer edge to its inner. */
 const placeOn = (shape: SlopeShape, across: number, up: number): Point => {

@@ -33,7 +33,7 @@ const gapped = (piece: Piece): Piece => {
     notes: [
       ...piece.notes,
       copies > 1
-        ? words`Leave ${mm(gap)} of the upper edge of one piece open to turn the hat through.`
+        ? words`Leave ${mm(gap)} of one upper edge open to turn the hat through.`
         : words`Leave ${mm(gap)} of the upper edge open to turn the hat through.`,
     ],
   };
