@@ -13,7 +13,7 @@ const namesOf = (values: Partial<GoredValues>) => draft(values).pattern.pieces.m
 
 // Refused only: too full or too high for a short crown, a visor longer than half of every head, …
 describeFamily(gored, {
-  mostRefused: 200,
+  mostRefused: 82,
   also: [
     {},
     { edge: 'sweatband', visorSource: 'insert', goreFullness: 20 },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { flatTopParameters } from '../../src/caps/flat-top/parameters.ts';
+import { skullParameters } from '../../src/caps/skull/parameters.ts';
 import { notationOf, squareNotation } from '../../src/ui/controls/notation.ts';
 import { inches } from '../../src/units.ts';
 
@@ -31,5 +32,18 @@ describe('a field of the cap', () => {
         );
       }
     }
+  });
+
+  it('takes less than nothing where that can be wished, with whichever minus is at hand', () => {
+    const room = notationOf(skullParameters.crownRoom);
+    for (const unit of ['cm', 'in'] as const) {
+      const read = room.read(room.write(-25.4, unit), unit);
+      expect(read.ok && Number(read.value)).toBeCloseTo(-25.4, unit === 'cm' ? 0 : 9);
+    }
+    expect(room.read('-1.6', 'cm')).toEqual({ ok: true, value: -16 });
+    expect(room.read('− 1/2 in', 'cm')).toEqual({ ok: true, value: -12.7 });
+    expect(room.read('1.6', 'cm')).toEqual({ ok: true, value: 16 });
+    expect(room.read('--1.6', 'cm').ok).toBe(false);
+    expect(notationOf(skullParameters.ease).read('-1.6', 'cm').ok).toBe(false);
   });
 });

@@ -37,6 +37,18 @@ const lengths = (format: LengthFormat): Notation => ({
 export const lengthNotation = lengths({});
 const fineLengthNotation = lengths({ finer: true });
 
+/** For lengths that may be less than nothing: more or less room. A phone's figure keys have no minus. */
+const signed = (notation: Notation): Notation => ({
+  ...notation,
+  read: (text, unit) => {
+    const bare = text.replace(/^\s*[-‐-―−]\s*/, '');
+    const read = notation.read(bare, unit);
+    return read.ok && bare !== text ? { ok: true, value: -Number(read.value) } : read;
+  },
+  figures: () => false,
+});
+const signedLengthNotation = signed(lengthNotation);
+
 const angleNotation: Notation = {
   write: (value) => formatAngle(Number(value)),
   read: (text) => {
@@ -107,6 +119,7 @@ export const notationOf = (parameter: Parameter): Notation => {
     case 'row':
       return rowNotation;
     case 'length':
+      if (parameter.min < 0) return signedLengthNotation;
       return parameter.step < 1 ? fineLengthNotation : lengthNotation;
     default:
       return lengthNotation;

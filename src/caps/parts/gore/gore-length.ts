@@ -8,16 +8,18 @@ export const goreLength = (crownRoom: number, head: Head, bandHeight: number): n
 
 export const goreLengthFigure = (crownRoom: number, head: Head, bandHeight: number): Figure => {
   const length = goreLength(crownRoom, head, bandHeight);
-  const [room, half] = [words`${exactMm(crownRoom)}`, words`${exactMm(head.arc)} ÷ 2`];
+  const [sign, size] = [crownRoom < 0 ? '−' : '+', exactMm(Math.abs(crownRoom))];
+  const room = words`${exactMm(head.arc)} ÷ 2 ${sign} ${size}`;
+  const name = 'Up the middle of a gore';
   return bandHeight > 0
     ? {
-        name: 'Up the middle of a gore',
+        name,
         formula: 'arc over the head ÷ 2 + crown room − band height',
-        worked: words`${half} + ${room} − ${exactMm(bandHeight)} = ${exactMm(length)}`,
+        worked: words`${room} − ${exactMm(bandHeight)} = ${exactMm(length)}`,
       }
     : {
-        name: 'Up the middle of a gore',
+        name,
         formula: 'arc over the head ÷ 2 + crown room',
-        worked: words`${half} + ${room} = ${exactMm(length)}`,
+        worked: words`${room} = ${exactMm(length)}`,
       };
 };
