@@ -77,6 +77,13 @@ const chordParams = (points: readonly Point[], from: number, to: number): Float6
   return params.map((s) => s / total);
 };
 
+/**
+ * Handles within these parts of the chord make an honest curve. Half a circle's are two thirds of it; far longer ones
+ * make a loop, which may run between the points unnoticed.
+ */
+const SHORT = 0.1;
+const LONG = 1;
+
 /** The cubic with the given end tangents that lies nearest to the points at their parameters. */
 function leastSquares(
   points: readonly Point[],
@@ -107,7 +114,8 @@ function leastSquares(
   const chord = distance(p, q);
   let [a, b] = [(x0 * c11 - x1 * c01) / determinant, (c00 * x1 - c01 * x0) / determinant];
   // Have the handles run away? Then a third of the chord is a safe start for splitting.
-  if (!(a > chord * 1e-3 && b > chord * 1e-3)) [a, b] = [chord / 3, chord / 3];
+  if (![a, b].every((handle) => handle > chord * SHORT && handle < chord * LONG))
+    [a, b] = [chord / 3, chord / 3];
   return cubic(p, add(p, scale(start, a)), subtract(q, scale(end, b)), q);
 }
 

@@ -1,0 +1,71 @@
+import type { Cloth, Figure, Piece, PieceMark } from '../../../pattern/piece.ts';
+import type { EdgeUse, Seam } from '../../../pattern/seam.ts';
+import type { Words } from '../../../words.ts';
+import { back, one, plain } from '../seams/seam.ts';
+import type { Opening } from './opening.ts';
+import { sidePiece } from './side-piece.ts';
+import type { TopAndSidesShape } from './top-and-sides-shape.ts';
+import { topPiece } from './top-piece.ts';
+
+export interface LayerWish {
+  readonly layer: 'shell' | 'lining';
+  readonly cloth: Cloth;
+  readonly shape: TopAndSidesShape;
+  readonly opening: Opening;
+  /** What the trade calls the top of this cap. */
+  readonly topName: string;
+  /** The stretch of the edge, centred on the front, that a visor is sewn to, mm; 0 without one. */
+  readonly visorStretch: number;
+  readonly topMarks?: readonly PieceMark[];
+  readonly topFigures?: readonly Figure[];
+  readonly topNotes?: readonly Words[];
+  readonly sideFigures?: readonly Figure[];
+  readonly sideNotes?: readonly Words[];
+}
+
+/** A top and two sides, in one layer of cloth. */
+export interface TopAndSides {
+  readonly pieces: readonly [Piece, Piece];
+  /** The two long seams, from the back to the front. */
+  readonly seams: readonly Seam[];
+  /** The lower edge all the way round, starting and ending at the centre back. */
+  readonly lower: readonly EdgeUse[];
+}
+
+const ids = {
+  shell: { top: 'top', side: 'side', seam: 'long' },
+  lining: { top: 'liningTop', side: 'liningSide', seam: 'liningLong' },
+} as const;
+
+export const topAndSides = (wish: LayerWish): TopAndSides => {
+  const { layer, topName, opening } = wish;
+  const { top, side, seam } = ids[layer];
+  const named = (name: string) => (layer === 'shell' ? name : `Lining ${name.toLowerCase()}`);
+  const half = opening.backLength / 2;
+  return {
+    pieces: [topPiece(wish, top, named(topName)), sidePiece(wish, side, named('Side'))],
+    seams: [
+      plain(
+        `${seam}1`,
+        `${named(topName)} to side, right`,
+        'gore',
+        [one(top, 'right')],
+        [back(side, 'seam')],
+      ),
+      plain(
+        `${seam}2`,
+        `${named(topName)} to side, left`,
+        'gore',
+        [back(top, 'left')],
+        [back(side, 'seam', 1)],
+      ),
+    ],
+    lower: [
+      { ...one(top, 'back'), from: half, to: opening.backLength },
+      one(side, 'lower'),
+      one(top, 'front'),
+      back(side, 'lower', 1),
+      { ...one(top, 'back'), from: 0, to: half },
+    ],
+  };
+};

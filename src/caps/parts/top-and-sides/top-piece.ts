@@ -1,0 +1,65 @@
+import { pathLength, pointAt } from '../../../geometry/measure.ts';
+import { line, type Path, pathEnd, pathStart } from '../../../geometry/path.ts';
+import { point } from '../../../geometry/point.ts';
+import type { Notch, Piece } from '../../../pattern/piece.ts';
+import type { Opening } from './opening.ts';
+import { SEAM_NOTCHES } from './seam-notches.ts';
+import type { LayerWish } from './top-and-sides.ts';
+
+/** The top, front upwards. */
+export const topPiece = (wish: LayerWish, id: string, name: string): Piece => {
+  const { top, length } = wish.shape;
+  const { back, right, front, left } = top;
+  const heel = pointAt(front, pathLength(front) / 2);
+  const widest = widestOf(right);
+  return {
+    id,
+    name,
+    cuts: [{ cloth: wish.cloth, count: 1 }],
+    outline: [
+      { name: 'back', path: back, kind: 'lower' },
+      { name: 'right', path: right, kind: 'gore' },
+      { name: 'front', path: front, kind: 'lower' },
+      { name: 'left', path: left, kind: 'gore' },
+    ],
+    foldable: true,
+    grain: [point(widest.x * 0.55, -length * 0.18), point(widest.x * 0.55, length * 0.18)],
+    notches: [...seamNotches(pathLength(right)), ...edgeNotches(wish.opening, wish.visorStretch)],
+    centreLines: [[line(point(0, -length / 2), heel)]],
+    marks: wish.topMarks ?? [],
+    labelAt: point(0, 0),
+    dimensions: [
+      { name: 'Length', along: [line(point(0, -length / 2), heel)] },
+      { name: 'Widest', along: [line(point(-widest.x, widest.y), widest)] },
+      { name: 'Front', along: [line(pathEnd(right), pathStart(left))] },
+      { name: 'Back', along: back },
+    ],
+    figures: wish.topFigures ?? [],
+    notes: wish.topNotes ?? [],
+  };
+};
+
+const seamNotches = (length: number): readonly Notch[] =>
+  SEAM_NOTCHES.flatMap(({ share, count, name }) => [
+    { edge: 'right', at: length * (1 - share), count, name },
+    { edge: 'left', at: length * share, count, name },
+  ]);
+
+const edgeNotches = ({ frontLength, backLength }: Opening, visorStretch: number): readonly Notch[] => [
+  { edge: 'front', at: frontLength / 2, count: 1, name: 'centre front' },
+  { edge: 'back', at: backLength / 2, count: 2, name: 'centre back' },
+  // Is the visor no wider than the top's front? Then it ends there.
+  ...(visorStretch > 0 && visorStretch < frontLength
+    ? [-1, 1].map(
+        (side): Notch => ({
+          edge: 'front',
+          at: (frontLength + side * visorStretch) / 2,
+          count: 1,
+          name: 'visor end',
+        }),
+      )
+    : []),
+];
+
+/** The joint of the edge that stands out furthest: near enough to measure across at. */
+const widestOf = (right: Path) => right.map((curve) => curve.to).reduce((p, q) => (q.x > p.x ? q : p));

@@ -1,0 +1,65 @@
+import { curveLength } from '../../geometry/measure.ts';
+import { type Opening, openingOf } from '../parts/top-and-sides/opening.ts';
+import {
+  type ProfilePart,
+  type TopAndSidesShape,
+  topAndSidesShape,
+} from '../parts/top-and-sides/top-and-sides-shape.ts';
+import type { Head } from '../style.ts';
+import type { ThreePieceValues } from './parameters.ts';
+import { capProfile } from './profile.ts';
+
+/** The opening of a three-piece flat cap: the head's oval, flattened a little at the back between the seams. */
+export const capOpening = (values: ThreePieceValues, head: Head): Opening =>
+  openingOf({
+    girth: head.girth + values.ease,
+    ratio: head.ratio,
+    frontWidth: values.topFrontWidth,
+    backWidth: values.topBackWidth,
+    roundFront: true,
+  });
+
+type CrownWish = Pick<
+  ThreePieceValues,
+  'crownHeight' | 'topWidth' | 'overhang' | 'backFullness' | 'topWidest'
+>;
+
+/** The lining's: as much smaller as it is to be in height and width. */
+export const liningWish = (values: ThreePieceValues): CrownWish => ({
+  ...values,
+  crownHeight: values.crownHeight - values.liningTake,
+  topWidth: values.topWidth - values.liningTake,
+});
+
+export const profileOf = (wish: CrownWish, { front, back, oval }: Opening): readonly ProfilePart[] =>
+  capProfile({
+    seamFront: front.y,
+    edgeFront: oval.halfLength,
+    edgeBack: back.y,
+    height: wish.crownHeight,
+    overhang: wish.overhang,
+    backFullness: wish.backFullness,
+  });
+
+/** Length of the top, front to back along the cloth, mm. */
+export const topLength = (profile: readonly ProfilePart[]): number =>
+  profile.reduce((sum, { curve }) => sum + curveLength(curve), 0);
+
+export const crownShape = (wish: CrownWish, opening: Opening): TopAndSidesShape =>
+  topAndSidesShape({
+    opening,
+    profile: profileOf(wish, opening),
+    halfWidth: (along, length) => {
+      const widest = wish.topWidest * length;
+      const [half, front, back] = [wish.topWidth / 2, opening.front.x, opening.back.x];
+      return along < widest
+        ? front + (half - front) * neck(along / widest)
+        : back + (half - back) * round((length - along) / (length - widest));
+    },
+  });
+
+/** How the top grows from its end (0) to its widest place (1): roundly behind; in front, like the neck of a bottle. */
+const round = (t: number): number => t * (2 - t);
+const neck = (t: number): number => (1 - NECK) * round(t) + NECK * t * t * (3 - 2 * t);
+/** How slender the neck is, from not at all (0) to parallel where it begins (1). */
+const NECK = 0.6;
