@@ -11,7 +11,7 @@ import { visorParameters } from '../parts/visor/parameters.ts';
 
 /** Everything that can be wished of a ball cap. Defaults and usual ranges are common practice of the trade. */
 export const ballParameters = {
-  ease: easeParameter([6, 14], 10),
+  ease: easeParameter([6, 13], 10),
   crownRoom: { ...goreParameters.crownRoom, default: -12, usual: [-24, 8] },
   frontSteepness: {
     kind: 'ratio',
