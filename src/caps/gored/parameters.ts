@@ -10,6 +10,16 @@ import { strapParameters } from '../parts/strap/parameters.ts';
 import { sweatbandParameters } from '../parts/sweatband/parameters.ts';
 import { optionalVisorParameters } from '../parts/visor/parameters.ts';
 
+const allowances = allowanceParameters(
+  'goreAllowance',
+  'sideAllowance',
+  'bandAllowance',
+  'lowerAllowance',
+  'visorEdgeAllowance',
+  'strapAllowance',
+  'hemAllowance',
+);
+
 /** Everything that can be wished of a gored cap. Defaults and usual ranges are common practice of the trade. */
 export const goredParameters = {
   ease: easeParameter([6, 25], inches(1 / 2)),
@@ -37,15 +47,9 @@ export const goredParameters = {
     when: { key: 'edge', is: 'band' },
   },
   ...liningParameters,
-  ...allowanceParameters(
-    'goreAllowance',
-    'sideAllowance',
-    'bandAllowance',
-    'lowerAllowance',
-    'visorEdgeAllowance',
-    'strapAllowance',
-    'hemAllowance',
-  ),
+  ...allowances,
+  bandAllowance: { ...allowances.bandAllowance, when: { key: 'edge', is: 'band' } },
+  hemAllowance: { ...allowances.hemAllowance, when: { key: 'edge', is: 'sweatband' } },
 } as const satisfies ParameterTable;
 
 export type GoredValues = ValuesOf<typeof goredParameters>;
