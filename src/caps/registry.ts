@@ -8,6 +8,7 @@ const fetching = {
   ball: () => import('./ball/ball.ts').then((m) => m.ball),
   bucket: () => import('./bucket/bucket.ts').then((m) => m.bucket),
   beret: () => import('./beret/beret.ts').then((m) => m.beret),
+  pillbox: () => import('./pillbox/pillbox.ts').then((m) => m.pillbox),
   skull: () => import('./skull/skull.ts').then((m) => m.skull),
 } as const satisfies Readonly<Record<string, () => Promise<Style>>>;
 

@@ -4,6 +4,7 @@ import { beretPictures } from './styles/beret.ts';
 import { bucketPictures } from './styles/bucket.ts';
 import { flatTopPictures } from './styles/flat-top.ts';
 import { goredPictures } from './styles/gored.ts';
+import { pillboxPictures } from './styles/pillbox.ts';
 import { skullPictures } from './styles/skull.ts';
 
 /** Every style as it comes and at its extremes. */
@@ -13,5 +14,6 @@ export const pictures: readonly Picture[] = [
   ...ballPictures,
   ...bucketPictures,
   ...beretPictures,
+  ...pillboxPictures,
   ...skullPictures,
 ];

@@ -1,10 +1,11 @@
 import { degrees } from '../../units.ts';
 import { brimFact } from '../parts/brim/brim-figures.ts';
+import { brimRatio, seamsOffQuarters } from '../parts/brimmed/brim-ratio.ts';
 import { brimmed } from '../parts/brimmed/brimmed.ts';
-import { tippedHat } from '../parts/brimmed/tipped-hat.ts';
 import { withTurningGap } from '../parts/brimmed/turning-gap.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
 import { tipFact } from '../parts/tip/tip-facts.ts';
+import { narrowingLayers } from '../parts/tipped-crown/narrowing-layers.ts';
 import type { CapDraft, Head, Style } from '../style.ts';
 import { bucketForm } from './form.ts';
 import { type BucketValues, bucketParameters, isReversible } from './parameters.ts';
@@ -38,7 +39,13 @@ export const bucket: Style<BucketValues> = {
 
 const draftBucket = (values: BucketValues, head: Head): CapDraft => {
   const reversible = isReversible(values);
-  const { shell, lining, opening, rim } = tippedHat(values, head, reversible);
+  const { shell, lining, opening, rim } = narrowingLayers({
+    values,
+    head,
+    ratio: brimRatio(values, head),
+    twice: reversible,
+    seamsBelow: seamsOffQuarters(values),
+  });
   const { slope, ...hat } = brimmed({
     shell,
     lining: lining && reversible ? withTurningGap(lining) : lining,

@@ -1,7 +1,8 @@
 import type { Problem } from '../../pattern/problem.ts';
 import { brimProblems } from '../parts/brim/problems.ts';
-import { hatOpening } from '../parts/brimmed/tipped-hat.ts';
+import { brimRatio } from '../parts/brimmed/brim-ratio.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
+import { narrowingCrown } from '../parts/tipped-crown/opening.ts';
 import type { Head } from '../style.ts';
 import { checkValues } from '../validate.ts';
 import { type BucketValues, bucketParameters } from './parameters.ts';
@@ -10,6 +11,8 @@ import { type BucketValues, bucketParameters } from './parameters.ts';
 export const bucketProblems = (values: BucketValues, head: Head): readonly Problem[] => {
   const outOfRange = checkValues(bucketParameters, values);
   if (outOfRange.length > 0) return outOfRange;
-  const slope = { opening: hatOpening(values, head), width: values.brimWidth, drop: values.brimDrop };
+  const girth = head.girth + values.ease;
+  const { opening } = narrowingCrown(girth, brimRatio(values, head), values.crownTaper);
+  const slope = { opening, width: values.brimWidth, drop: values.brimDrop };
   return brimProblems(values, slope, allowancesOf(values));
 };

@@ -1,25 +1,35 @@
 import type { Oval } from '../../../geometry/oval.ts';
 import type { OvalParallel } from '../../../geometry/oval-parallel.ts';
-import type { Figure } from '../../../pattern/piece.ts';
+import type { Cloth, Figure } from '../../../pattern/piece.ts';
 import { exactMm, words } from '../../../words.ts';
 import type { FormStrip } from '../../form.ts';
 import type { ValuesOf } from '../../parameter.ts';
 import type { Head } from '../../style.ts';
-import type { BrimValues } from '../brim/parameters.ts';
-import { brimJoints } from '../brim/sections.ts';
 import type { LiningValues } from '../lining/parameters.ts';
 import { sideBandScheme } from '../side-band/side-band-wish.ts';
 import { dropOf, sideSlope } from '../side-band/side-slope.ts';
-import { sideBandStrips, tipStrip } from '../tipped-crown/form.ts';
-import { narrowingCrown } from '../tipped-crown/opening.ts';
-import type { narrowingCrownParameters } from '../tipped-crown/parameters.ts';
-import { type TippedCrown, tippedCrown } from '../tipped-crown/tipped-crown.ts';
+import { sideBandStrips, tipStrip } from './form.ts';
+import { narrowingCrown } from './opening.ts';
+import type { narrowingCrownParameters } from './parameters.ts';
+import { type TippedCrown, tippedCrown } from './tipped-crown.ts';
 
-type CrownValues = ValuesOf<typeof narrowingCrownParameters>;
-type HatValues = CrownValues & LiningValues & BrimValues & { readonly ease: number };
+type CrownValues = ValuesOf<typeof narrowingCrownParameters> & { readonly ease: number };
 
-/** A crown of tip and side with the opening that a brim is sewn to. */
-export interface TippedHat {
+interface LayersWish {
+  readonly values: CrownValues & LiningValues;
+  readonly head: Head;
+  /** Breadth by length of the opening: 1 to draw it round. */
+  readonly ratio: number;
+  /** The inside is worn out too: of outer cloth, as large as the outside. */
+  readonly twice?: boolean;
+  /** What else tip and side are cut from, to hold them out. */
+  readonly inside?: Cloth | undefined;
+  /** Where what is sewn to the lower edge has seams between the quarters, in parts of the girth from the centre back. */
+  readonly seamsBelow?: readonly number[];
+}
+
+/** A tip and a side that stand straight up or narrow upwards, and the lining of both. */
+export interface NarrowingLayers {
   readonly opening: OvalParallel;
   /** The edge of the tip. */
   readonly rim: Oval;
@@ -27,35 +37,31 @@ export interface TippedHat {
   readonly lining: TippedCrown | null;
 }
 
-const crownOf = ({ brimShape, crownTaper, ease }: HatValues, { girth, ratio }: Head) =>
-  narrowingCrown(girth + ease, brimShape === 'oval' ? ratio : 1, crownTaper);
-
-/** What the brim is sewn to. */
-export const hatOpening = (values: HatValues, head: Head): OvalParallel => crownOf(values, head).opening;
-
-/** The crown of a hat with a brim, drawn round or on the head's oval as the brim is. `twice` where its inside is worn out too. */
-export const tippedHat = (values: HatValues, head: Head, twice: boolean): TippedHat => {
-  const { rim, opening } = crownOf(values, head);
+export const narrowingLayers = (wish: LayersWish): NarrowingLayers => {
+  const { values, head, ratio, twice = false, inside, seamsBelow = [] } = wish;
   const girth = head.girth + values.ease;
+  const { rim, opening } = narrowingCrown(girth, ratio, values.crownTaper);
   const shared = {
     openingGirth: girth,
     pieces: values.sideBandPieces,
     lower: 'lower',
-    seamsBelow: brimJoints(values).filter((at) => !Number.isInteger(at * 4)),
+    seamsBelow,
     names: { tip: 'Tip', side: 'Side' },
   } as const;
   const shell = tippedCrown({
     ...shared,
     layer: 'shell',
     cloth: 'outer',
+    inside,
     rim,
     height: values.sideBandHeight,
     figures: girthFigures(values, head),
   });
   if (!values.lining) return { opening, rim, shell, lining: null };
+  const crownGirth = girth - values.crownTaper;
   // What is worn either way round is as large inside as outside.
   const take = twice ? 0 : values.liningTake;
-  const narrower = 1 - take / (girth - values.crownTaper);
+  const narrower = 1 - take / crownGirth;
   const lining = tippedCrown({
     ...shared,
     layer: 'lining',
@@ -66,7 +72,7 @@ export const tippedHat = (values: HatValues, head: Head, twice: boolean): Tipped
       {
         name: 'Crown girth of the lining',
         formula: 'crown girth − lining smaller by',
-        worked: words`${exactMm(girth - values.crownTaper)} − ${exactMm(take)} = ${exactMm(girth - values.crownTaper - take)}`,
+        worked: words`${exactMm(crownGirth)} − ${exactMm(take)} = ${exactMm(crownGirth - take)}`,
       },
     ],
   });
@@ -74,9 +80,10 @@ export const tippedHat = (values: HatValues, head: Head, twice: boolean): Tipped
 };
 
 /** Tip and side as they stand, the opening level at 0. */
-export const tippedHatStrips = (values: HatValues, head: Head): readonly FormStrip[] => {
-  const { rim } = crownOf(values, head);
-  const side = sideSlope(rim, head.girth + values.ease, values.sideBandHeight);
+export const narrowingStrips = (values: CrownValues, head: Head, ratio: number): readonly FormStrip[] => {
+  const girth = head.girth + values.ease;
+  const { rim } = narrowingCrown(girth, ratio, values.crownTaper);
+  const side = sideSlope(rim, girth, values.sideBandHeight);
   const top = dropOf(side);
   return [
     { piece: 'tip', copy: 0, strip: tipStrip(rim, top) },
@@ -84,7 +91,7 @@ export const tippedHatStrips = (values: HatValues, head: Head): readonly FormStr
   ];
 };
 
-const girthFigures = ({ ease, crownTaper }: HatValues, head: Head): readonly Figure[] => [
+const girthFigures = ({ ease, crownTaper }: CrownValues, head: Head): readonly Figure[] => [
   {
     name: 'Finished girth',
     formula: 'head girth + ease',
