@@ -47,6 +47,10 @@ export const flatTopPictures: readonly Picture[] = of(flatTop, [
     values: { crownTilt: 60, tipRatio: 0.85, sideBandPieces: '2', lining: false },
   },
   {
+    name: 'flat-top-gathered',
+    values: { crownFullness: 200, sideBandHeight: 80, crownGather: 0.4, strap: false, lining: false },
+  },
+  {
     name: 'flat-top-pleated-in-quarters',
     values: { crownFullness: 180, sideBandHeight: 75, crownGather: 0.3, gatherAs: 'pleats', pleats: 3 },
   },

@@ -3,7 +3,7 @@ import type { Piece } from '../../../pattern/piece.ts';
 import type { EdgeUse } from '../../../pattern/seam.ts';
 import { quarterNotches } from '../girth-notches.ts';
 import { onBothSides, pleatMarks } from './pleats.ts';
-import { cutsOf, linesOf, middleNotches, notchesBelow, pleatsOf, shapedPiece } from './side-band-piece.ts';
+import { cutsOf, drawnIn, linesOf, middleNotches, notchesBelow, shapedPiece } from './side-band-piece.ts';
 import { halfShape, type SideBandShape, wholeShape } from './side-band-shape.ts';
 import type { SideBand, SideBandWish } from './side-band-wish.ts';
 import type { End } from './side-slope.ts';
@@ -25,7 +25,7 @@ export const whole = (wish: SideBandWish): SideBand => {
       ...quarterNotches('top', upper),
       ...notchesBelow(wish, shape, 0, 1),
     ],
-    ...pleatsOf(wish, 1, 'back', ({ count, take }) =>
+    ...drawnIn(wish, 1, 'back', shape, ({ count, take }) =>
       onBothSides(pleatMarks(shape.bottom, lower / 2, { count: 2 * count, take }, 'end', lines)),
     ),
   };
@@ -79,7 +79,7 @@ const halfPiece = (wish: SideBandWish, end: End, known?: SideBandShape) => {
       ...middleNotches(shape, `centre ${end}`, end === 'back' ? 2 : 1),
       ...notchesBelow(wish, shape, end === 'front' ? 1 / 4 : -1 / 4, 1 / 2),
     ],
-    ...pleatsOf(wish, 2, end, (pleats) =>
+    ...drawnIn(wish, 2, end, shape, (pleats) =>
       onBothSides(pleatMarks(shape.bottom, half, pleats, end === 'front' ? 'end' : 'start', lines)),
     ),
   };

@@ -2,6 +2,7 @@ import { pathLength, pointAt } from '../../../geometry/measure.ts';
 import { line } from '../../../geometry/path.ts';
 import { distance, type Point, point } from '../../../geometry/point.ts';
 import type { Cut, Notch, Piece, SeamKind } from '../../../pattern/piece.ts';
+import { ratio, words } from '../../../words.ts';
 import { pleatFigure, pleatLines, pleatNote, pleatsFor, type QuarterPleats } from './pleats.ts';
 import { sideBandFigures } from './side-band-figures.ts';
 import type { SideBandShape } from './side-band-shape.ts';
@@ -95,19 +96,27 @@ export const notchesBelow = (
 export const linesOf = ({ pleats }: SideBandWish, shape: SideBandShape): number =>
   pleats === 0 ? 0 : pleatLines(leastHeight(shape));
 
-/** What a piece says and shows of its pleats. */
-export const pleatsOf = (
+/** What a piece says and shows of its lower edge being drawn in, by gathers or by the pleats that are given. */
+export const drawnIn = (
   { slope, gather, pleats }: SideBandWish,
   pieces: number,
   end: End,
-  marksOf: (pleats: QuarterPleats) => Piece['marks'],
+  shape: SideBandShape,
+  pleatMarks: (pleats: QuarterPleats) => Piece['marks'],
 ): Pick<Piece, 'figures' | 'notes' | 'marks'> => {
   const figures = sideBandFigures(slope, pieces, gather, end);
-  if (pleats === 0 || gather === 0) return { figures, notes: [], marks: [] };
+  if (gather === 0) return { figures, notes: [], marks: [] };
+  if (pleats === 0) {
+    return {
+      figures,
+      notes: [words`Gather the lower edge to the band, quarter by quarter: it is ${ratio(gather)} longer.`],
+      marks: [{ kind: 'stretch', path: shape.bottom, name: 'gather' }],
+    };
+  }
   const each = pleatsFor(slope.openingGirth, gather, pleats);
   return {
     figures: [...figures, pleatFigure(slope.openingGirth, gather, each)],
     notes: [pleatNote],
-    marks: marksOf(each),
+    marks: pleatMarks(each),
   };
 };

@@ -3,8 +3,7 @@ import type { Piece } from '../../../pattern/piece.ts';
 import type { EdgeUse } from '../../../pattern/seam.ts';
 import { words } from '../../../words.ts';
 import { pleatMarks } from './pleats.ts';
-import { sideBandFigures } from './side-band-figures.ts';
-import { cutsOf, halfWayUp, linesOf, middleNotches, pleatsOf, shapedPiece } from './side-band-piece.ts';
+import { cutsOf, drawnIn, halfWayUp, linesOf, middleNotches, shapedPiece } from './side-band-piece.ts';
 import { quarterShape, type SideBandShape } from './side-band-shape.ts';
 import { middleIsFree, type SideBand, type SideBandWish } from './side-band-wish.ts';
 import type { End } from './side-slope.ts';
@@ -42,12 +41,14 @@ const roundOf = (turns: readonly Turn[]): Omit<SideBand, 'pieces'> => {
 };
 
 const MIDDLE = 'middle of the quarter';
+const ENDS = words`The end marked “centre” goes to the centre front or back, the other to the side.`;
 
 /** Four quarters of one shape: a round one is the same either way up, an oval one is turned every second time. */
 export const quarters = (wish: SideBandWish): SideBand => {
   const { id, name, slope } = wish;
   const shape = quarterShape(slope, 'back');
   const round = isRound(slope.rim);
+  const sewn = drawnIn(wish, 4, 'back', shape, () => []);
   const piece: Piece = {
     ...shapedPiece(shape, slope, wish.lower),
     id,
@@ -55,11 +56,9 @@ export const quarters = (wish: SideBandWish): SideBand => {
     cuts: cutsOf(wish, { count: 4, ...(round ? {} : { mirrored: 2 }) }),
     foldable: round,
     notches: middleNotches(shape, MIDDLE, 1),
-    figures: sideBandFigures(slope, 4, wish.gather, 'back'),
-    notes: round
-      ? []
-      : [words`The end marked “centre” goes to the centre front or back, the other to the side.`],
-    marks: round ? [] : endNames(shape, 'centre'),
+    figures: sewn.figures,
+    notes: round ? sewn.notes : [ENDS, ...sewn.notes],
+    marks: round ? sewn.marks : [...sewn.marks, ...endNames(shape, 'centre')],
   };
   // Every second quarter lies face down.
   const turns = [0, 1, 2, 3].map((copy) => ({ piece: id, copy, turned: !round && copy % 2 === 1 }));
@@ -84,7 +83,7 @@ const pairPiece = (wish: SideBandWish, end: End): Piece => {
   const { id, name, slope } = wish;
   const shape = quarterShape(slope, end);
   const lines = linesOf(wish, shape);
-  const sewn = pleatsOf(wish, 4, end, (pleats) =>
+  const sewn = drawnIn(wish, 4, end, shape, (pleats) =>
     pleatMarks(shape.bottom, 0, pleats, end === 'front' ? 'end' : 'start', lines),
   );
   const piece = shapedPiece(shape, slope, wish.lower, lines);
