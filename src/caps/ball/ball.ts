@@ -46,7 +46,7 @@ export const ball: Style<BallValues> = {
 const draftBall = (values: BallValues, head: Head): CapDraft => {
   const measures = ballMeasures(values, head);
   const { finishedGirth, wish, opening } = measures;
-  const figures = girthFigures(values, head, measures);
+  const figures = [...girthFigures(values, head, measures), goreLengthFigure(values.crownRoom, head, 0)];
 
   // The visor first: the stretch of the front it takes is marked on the gores.
   const visor = visorParts(values, { ...head, girth: finishedGirth });
@@ -57,7 +57,7 @@ const draftBall = (values: BallValues, head: Head): CapDraft => {
     eyelets: values.eyelets,
     visorStretch: visor.stretch,
     upright: wish.length * wish.widest,
-    figures: [...figures, goreLengthFigure(values.crownRoom, head, 0)],
+    figures,
   });
 
   // What is sewn to the lower edge, and what closes it at the back.

@@ -2,7 +2,7 @@ import { pathLength } from '../../geometry/measure.ts';
 import { line, pathEnd, pathStart } from '../../geometry/path.ts';
 import { point } from '../../geometry/point.ts';
 import type { Cloth, Edge, Figure, Notch, Piece, PieceMark } from '../../pattern/piece.ts';
-import { count, exactMm, type Words, words } from '../../words.ts';
+import { count, exactMm, mm, type Words, words } from '../../words.ts';
 import type { GoreShape } from '../parts/gore/gore.ts';
 import type { BallCrownShape } from './crown-shape.ts';
 
@@ -35,7 +35,8 @@ const frontGore = (shape: BallCrownShape, marks: GoreMarks, base: number): Piece
   figures: [...marks.figures, wayFigure('front', shape.front, shape), tapeFigure(shape)],
   notes: [
     words`Interlining is cut on the stitch line, without allowance: a firm fusible one, or buckram.`,
-    TIP_NOTE,
+    words`Cover the long seams inside with seam tape.`,
+    ...eyeletNote(marks),
   ],
 });
 
@@ -51,7 +52,7 @@ const sideGore = (shape: BallCrownShape, marks: GoreMarks, base: number): Piece 
   ],
   marks: [...eyelet(shape.side, marks), edgeWord('to the front', base)],
   figures: [...marks.figures, wayFigure('side', shape.side, shape)],
-  notes: [TIP_NOTE],
+  notes: [TIP_NOTE, ...eyeletNote(marks)],
 });
 
 const backGore = ({ wholeBack, back }: BallCrownShape, marks: GoreMarks, base: number): Piece => {
@@ -92,7 +93,7 @@ const backGore = ({ wholeBack, back }: BallCrownShape, marks: GoreMarks, base: n
         worked: words`${exactMm(pathLength(wholeBack.left))} − ${exactMm(pathLength(wholeBack.left) - pathLength(back.seam))} = ${exactMm(pathLength(back.seam))}`,
       },
     ],
-    notes: [words`The arch has no allowance: it is bound.`, TIP_NOTE],
+    notes: [words`The arch has no allowance: it is bound.`, ...eyeletNote(marks)],
   };
 };
 
@@ -138,6 +139,9 @@ const eyelet = ({ right }: GoreShape, { eyelets }: GoreMarks): readonly PieceMar
   eyelets
     ? [{ kind: 'eyelet', at: point(0, pathEnd(right).y * EYELET_AT), diameter: EYELET, name: 'eyelet' }]
     : [];
+
+const eyeletNote = ({ eyelets }: GoreMarks): readonly Words[] =>
+  eyelets ? [words`An eyelet ${mm(EYELET)} wide at the ring.`] : [];
 
 /** Above the lower edge on the right, mm: tells the long edges apart. */
 const WORD_AT = 7;

@@ -69,7 +69,7 @@ const strapHalf = (
     marks: [],
     labelAt: point((x - 10) / 2, r),
     dimensions: [
-      { name: 'Length', along: [line(point(0, r), point(length, r))] },
+      { name: 'Length', along: [line(point(0, width * 0.2), point(length, width * 0.2))] },
       { name: 'Width', along: [line(d, a)] },
     ],
     figures: lengthFigures(opening, backRoom, backOverlap, width, length),
