@@ -1,4 +1,3 @@
-import { curveLength } from '../../geometry/measure.ts';
 import { type Opening, openingOf } from '../parts/top-and-sides/opening.ts';
 import {
   type ProfilePart,
@@ -40,10 +39,6 @@ export const profileOf = (wish: CrownWish, { front, back, oval }: Opening): read
     overhang: wish.overhang,
     backFullness: wish.backFullness,
   });
-
-/** Length of the top, front to back along the cloth, mm. */
-export const topLength = (profile: readonly ProfilePart[]): number =>
-  profile.reduce((sum, { curve }) => sum + curveLength(curve), 0);
 
 export const crownShape = (wish: CrownWish, opening: Opening): TopAndSidesShape =>
   topAndSidesShape({

@@ -4,23 +4,13 @@ import { easeParameter } from '../parts/ease.ts';
 import { liningParameters } from '../parts/lining/parameters.ts';
 import { allowanceParameters } from '../parts/seams/parameters.ts';
 import { sweatbandParameters } from '../parts/sweatband/parameters.ts';
+import { crownHeightParameter } from '../parts/top-and-sides/parameters.ts';
 import { optionalVisorParameters } from '../parts/visor/parameters.ts';
 
 /** Everything that can be wished of a three-piece flat cap. Defaults and usual ranges are common practice of the trade. */
 export const threePieceParameters = {
   ease: easeParameter([10, 25], inches(1 / 2)),
-  crownHeight: {
-    kind: 'length',
-    label: 'Crown height',
-    help: 'How high the top stands over the lower edge. More is fuller over the head.',
-    group: 'crown',
-    min: 66,
-    max: 130,
-    step: 2,
-    inchStep: 1 / 8,
-    default: inches(3.25),
-    usual: [75, 100],
-  },
+  crownHeight: crownHeightParameter([75, 100], inches(3.25)),
   topWidth: {
     kind: 'length',
     label: 'Top width',

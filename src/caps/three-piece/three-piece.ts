@@ -52,7 +52,7 @@ const draftThreePiece = (values: ThreePieceValues, head: Head): CapDraft => {
     opening,
     topName: 'Top',
     visorStretch: peak.stretch,
-    topMarks: peak.stretch > 0 ? [tacking(values, opening, shape)] : [],
+    topMarks: peak.stretch > 0 ? tacking(values, opening, shape) : [],
     topFigures: topFigures(values, opening, shape),
     topNotes: [
       words`Clip the allowance of the top where its seam goes round the overhang.`,
@@ -108,12 +108,24 @@ const liningCrown = (values: ThreePieceValues, opening: Opening, visorStretch: n
   });
 };
 
-/** Across the fold of the overhang, where it lies on the visor. */
-const tacking = (values: ThreePieceValues, opening: Opening, { length }: TopAndSidesShape): PieceMark => {
+/** Clear of the centre line on either hand, mm. */
+const TACK_GAP = 6;
+
+/** Along the fold of the overhang, where it lies on the visor. */
+const tacking = (
+  values: ThreePieceValues,
+  opening: Opening,
+  { length }: TopAndSidesShape,
+): readonly PieceMark[] => {
   const [start, underLip] = profileOf(values, opening);
   const fold = length / 2 - pathLength([start!.curve, underLip!.curve]);
-  const half = opening.front.x * 0.8;
-  return { kind: 'stretch', path: [line(point(half, fold), point(-half, fold))], name: 'tack to the visor' };
+  const stretch = (from: number, to: number): PieceMark => ({
+    kind: 'stretch',
+    path: [line(point(from, fold), point(to, fold))],
+    name: 'tack to the visor',
+  });
+  const far = opening.front.x * 0.9;
+  return [stretch(far, TACK_GAP), stretch(-TACK_GAP, -far)];
 };
 
 const topFigures = (

@@ -27,7 +27,7 @@ export const topPiece = (wish: LayerWish, id: string, name: string): Piece => {
     notches: [...seamNotches(pathLength(right)), ...edgeNotches(wish.opening, wish.visorStretch)],
     centreLines: [[line(point(0, -length / 2), heel)]],
     marks: wish.topMarks ?? [],
-    labelAt: point(0, 0),
+    labelAt: point(-widest.x * 0.45, 0),
     dimensions: [
       { name: 'Length', along: [line(point(0, -length / 2), heel)] },
       { name: 'Widest', along: [line(point(-widest.x, widest.y), widest)] },
