@@ -7,6 +7,7 @@ const fetching = {
   gored: () => import('./gored/gored.ts').then((m) => m.gored),
   ball: () => import('./ball/ball.ts').then((m) => m.ball),
   bucket: () => import('./bucket/bucket.ts').then((m) => m.bucket),
+  'sun-hat': () => import('./sun-hat/sun-hat.ts').then((m) => m.sunHat),
   beret: () => import('./beret/beret.ts').then((m) => m.beret),
   pillbox: () => import('./pillbox/pillbox.ts').then((m) => m.pillbox),
   skull: () => import('./skull/skull.ts').then((m) => m.skull),

@@ -6,6 +6,7 @@ import { flatTopPictures } from './styles/flat-top.ts';
 import { goredPictures } from './styles/gored.ts';
 import { pillboxPictures } from './styles/pillbox.ts';
 import { skullPictures } from './styles/skull.ts';
+import { sunHatPictures } from './styles/sun-hat.ts';
 
 /** Every style as it comes and at its extremes. */
 export const pictures: readonly Picture[] = [
@@ -13,6 +14,7 @@ export const pictures: readonly Picture[] = [
   ...goredPictures,
   ...ballPictures,
   ...bucketPictures,
+  ...sunHatPictures,
   ...beretPictures,
   ...pillboxPictures,
   ...skullPictures,

@@ -71,7 +71,7 @@ const draftPillbox = (values: PillboxValues, head: Head): CapDraft => {
 };
 
 const bodyNotes = {
-  stiffener: words`Stiffener is cut on the stitch line, without allowance; its side meets edge to edge.`,
+  stiffener: words`Stiffener is cut on the stitch line, without allowance.`,
   interlining: words`Interlining is cut on the stitch line, without allowance.`,
 } as const satisfies Readonly<Record<string, Words>>;
 
