@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { beret } from '../../src/caps/beret/beret.ts';
 import { beretParameters } from '../../src/caps/beret/parameters.ts';
+import { tamReach } from '../../src/caps/beret/tam-reach.ts';
 import { defaultsOf } from '../../src/caps/parameter.ts';
 import { areaOf } from '../../src/geometry/area.ts';
+import { curveAt } from '../../src/geometry/curve.ts';
 import { pathLength } from '../../src/geometry/measure.ts';
 import { degrees } from '../../src/units.ts';
 import { describeFamily, HEADS, outlineOf } from './family.ts';
@@ -12,7 +14,7 @@ const HEAD = HEADS[3]!;
 
 // Refused only: a whole ring so flat that there is no cloth between its ends.
 describeFamily(beret, {
-  mostRefused: 60,
+  mostRefused: 18,
   also: [{}, { beretCrown: 'gored' }, { beretCrown: 'gathered' }, { underPieces: '1' }],
 });
 
@@ -63,6 +65,20 @@ describe('a beret', () => {
       const half = Math.atan2(right.c2.x - right.to.x, right.to.y - right.c2.y);
       // Half the polygon's side over its apothem is the tangent of half a gore's share of the turn.
       expect(2 * gores * half).toBeCloseTo(2 * Math.PI, 9);
+    }
+  });
+
+  test('has gores that never leave the axis faster than the cloth runs, at any slope, and come in level', () => {
+    for (const slope of [0, 0.2, 0.6, degrees(60)]) {
+      for (const rimGirth of [670, 900, 1250]) {
+        const points = tamReach({ finishedGirth: 560, rimGirth, slope }, 8).flatMap((c) =>
+          Array.from({ length: 101 }, (_, i) => curveAt(c, i / 100)),
+        );
+        for (const [i, p] of points.slice(1).entries())
+          expect(Math.abs(p.x - points[i]!.x)).toBeLessThanOrEqual(p.y - points[i]!.y + 1e-9);
+        const [last, before] = [points.at(-1)!, points.at(-2)!];
+        expect((before.x - last.x) / (last.y - before.y)).toBeCloseTo(1, 3);
+      }
     }
   });
 

@@ -1,5 +1,5 @@
-import { pathLength, pointAt } from '../../../geometry/measure.ts';
-import { line } from '../../../geometry/path.ts';
+import { pathLength, pointAt, stretch } from '../../../geometry/measure.ts';
+import { line, type Path } from '../../../geometry/path.ts';
 import { distance, type Point, point } from '../../../geometry/point.ts';
 import type { Cut, Notch, Piece, SeamKind } from '../../../pattern/piece.ts';
 import { ratio, words } from '../../../words.ts';
@@ -96,6 +96,16 @@ export const notchesBelow = (
 export const linesOf = ({ pleats }: SideBandWish, shape: SideBandShape): number =>
   pleats === 0 ? 0 : pleatLines(leastHeight(shape));
 
+/** On either side of the middle, whose notch and centre line stay clear. */
+const gathers = (bottom: Path): Piece['marks'] => {
+  const length = pathLength(bottom);
+  return [0, length / 2].map((from) => ({
+    kind: 'stretch',
+    path: stretch(bottom, from, from + length / 2),
+    name: 'gather',
+  }));
+};
+
 /** What a piece says and shows of its lower edge being drawn in, by gathers or by the pleats that are given. */
 export const drawnIn = (
   { slope, gather, pleats }: SideBandWish,
@@ -110,7 +120,7 @@ export const drawnIn = (
     return {
       figures,
       notes: [words`Gather the lower edge to the band, quarter by quarter: it is ${ratio(gather)} longer.`],
-      marks: [{ kind: 'stretch', path: shape.bottom, name: 'gather' }],
+      marks: gathers(shape.bottom),
     };
   }
   const each = pleatsFor(slope.openingGirth, gather, pleats);

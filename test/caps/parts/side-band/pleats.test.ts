@@ -3,7 +3,10 @@ import { flatTop } from '../../../../src/caps/flat-top/flat-top.ts';
 import { flatTopParameters } from '../../../../src/caps/flat-top/parameters.ts';
 import { defaultsOf } from '../../../../src/caps/parameter.ts';
 import { pleatPlaces, pleatsFor } from '../../../../src/caps/parts/side-band/pleats.ts';
+import { sideBand } from '../../../../src/caps/parts/side-band/side-band.ts';
+import { sideSlope } from '../../../../src/caps/parts/side-band/side-slope.ts';
 import { pathLength, pointAt } from '../../../../src/geometry/measure.ts';
+import { ovalOfGirth } from '../../../../src/geometry/oval.ts';
 import { distance } from '../../../../src/geometry/point.ts';
 import type { Piece, PieceMark } from '../../../../src/pattern/piece.ts';
 import { HEADS } from '../../family.ts';
@@ -82,6 +85,23 @@ describe('pleats', () => {
       );
       expect(mirror && distance(mirror.place.to, { x: -place.to.x, y: place.to.y })).toBeLessThan(1e-6);
     }
+  });
+
+  test('go all the way round a side band in one piece, and fold towards its ends at the back', () => {
+    const slope = sideSlope(ovalOfGirth(700, 1), 560 * 1.3, 70);
+    const { pieces } = sideBand({
+      id: 'side',
+      name: 'Side',
+      cloth: 'outer',
+      slope,
+      pieces: '1',
+      gather: 0.3,
+      pleats: 3,
+    });
+    const pleats = pleatsOn(pieces[0]!);
+    expect(pleats).toHaveLength(12);
+    for (const { fold, place } of pleats)
+      expect(Math.sign(place.from.x - fold.from.x)).toBe(Math.sign(fold.from.x));
   });
 
   test('that could not be folded are refused: fewer are offered, or more cloth', () => {

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { halfShape, quarterShape } from '../../../../src/caps/parts/side-band/side-band-shape.ts';
+import { halfShape, quarterShape, wholeShape } from '../../../../src/caps/parts/side-band/side-band-shape.ts';
 import { dropOf, reachOf, sideSlope } from '../../../../src/caps/parts/side-band/side-slope.ts';
 import { tiltedEdges } from '../../../../src/caps/parts/side-band/tilted-strip.ts';
+import { areaOf } from '../../../../src/geometry/area.ts';
 import { flatten } from '../../../../src/geometry/flatten.ts';
 import { pathLength, pointAt } from '../../../../src/geometry/measure.ts';
 import { ovalOfGirth } from '../../../../src/geometry/oval.ts';
@@ -67,5 +68,16 @@ describe('a side band under a tilted rim', () => {
       const points = flatten(half.top, 0.05);
       for (const p of points) expect(points.some((q) => distance(q, { x: -p.x, y: p.y }) < 1e-9)).toBe(true);
     }
+  });
+
+  test('in one piece is as large as its four quarters, and as long round', () => {
+    const slope = sideSlope(ovalOfGirth(690, 0.9), 560, 70, 40);
+    const whole = wholeShape(slope);
+    const area = ({ bottom, right, top, left }: typeof whole) =>
+      areaOf([...bottom, ...right, ...top, ...left]);
+    const quarters = area(quarterShape(slope, 'front')) + area(quarterShape(slope, 'back'));
+    expect(area(whole) / (2 * quarters)).toBeCloseTo(1, 4);
+    expect(Math.abs(pathLength(whole.top) - 690)).toBeLessThan(0.02);
+    expect(Math.abs(pathLength(whole.bottom) - 560)).toBeLessThan(0.02);
   });
 });
