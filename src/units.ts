@@ -29,6 +29,10 @@ export const formatLength = (mm: number, unit: Unit, format: LengthFormat = {}):
   return bare ? text : `${text} ${unit}`;
 };
 
+/** A thickness in mm as people write it: "0.8 mm" or "0.031 in". */
+export const formatThickness = (mm: number, unit: Unit): string =>
+  unit === 'cm' ? `${+mm.toFixed(2)} mm` : formatLength(mm, unit, { decimals: 3 });
+
 /** A row of lengths, mm, as `parseRow` reads it back: parted by semicolons, with the unit once at the end. */
 export const formatRow = (row: readonly number[], unit: Unit, format: LengthFormat = {}): string => {
   const text = row.map((mm) => formatLength(mm, unit, { ...format, bare: true })).join('; ');

@@ -1,8 +1,16 @@
-import { EXACT_DECIMALS, formatAngle, formatLength, formatRatio, type Unit } from './units.ts';
+import {
+  EXACT_DECIMALS,
+  formatAngle,
+  formatLength,
+  formatRatio,
+  formatThickness,
+  type Unit,
+} from './units.ts';
 
 /** A number inside a sentence, kept as a number so that the sentence can be said in either unit. */
 export type Quantity =
   | { readonly mm: number; readonly exact?: boolean }
+  | { readonly thickness: number }
   | { readonly radians: number }
   | { readonly ratio: number }
   | { readonly count: number };
@@ -14,6 +22,8 @@ export type Words = readonly (string | Quantity)[];
 export const mm = (n: number): Quantity => ({ mm: n });
 /** A length in mm, said with the decimals that arithmetic needs: "10.51 cm", "4.138 in". */
 export const exactMm = (n: number): Quantity => ({ mm: n, exact: true });
+/** A thickness in mm, said in millimetres or thousandths of an inch: "0.8 mm", "0.031 in". */
+export const thickness = (n: number): Quantity => ({ thickness: n });
 /** An angle in radians, said in degrees. */
 export const radians = (n: number): Quantity => ({ radians: n });
 /** A part of one, said in percent. */
@@ -36,6 +46,7 @@ export const say = (sentence: Words, unit: Unit): string =>
 const sayQuantity = (quantity: Quantity, unit: Unit): string => {
   if ('mm' in quantity)
     return formatLength(quantity.mm, unit, quantity.exact ? { decimals: EXACT_DECIMALS[unit] } : {});
+  if ('thickness' in quantity) return formatThickness(quantity.thickness, unit);
   if ('radians' in quantity) return formatAngle(quantity.radians);
   if ('ratio' in quantity) return formatRatio(quantity.ratio);
   return Number.isFinite(quantity.count) ? String(+quantity.count.toFixed(3)).replace('-', '−') : '–';

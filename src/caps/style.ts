@@ -1,5 +1,5 @@
 import type { Pattern } from '../pattern/pattern.ts';
-import type { Figure } from '../pattern/piece.ts';
+import type { Cloth, Figure } from '../pattern/piece.ts';
 import type { Problem } from '../pattern/problem.ts';
 import type { Words } from '../words.ts';
 import type { Form } from './form.ts';
@@ -10,6 +10,8 @@ export interface Head {
   readonly girth: number;
   readonly ratio: number;
   readonly arc: number;
+  /** What the thickness of the cloth adds to the girth, mm: of the shell, and of what lies against the head. None where left out. */
+  readonly turn?: { readonly shell: number; readonly inner: number };
 }
 
 /** What the app can say of a visor made for a bought insert. Lengths in mm. */
@@ -68,6 +70,8 @@ export interface Style<V = Values> {
   readonly starts: readonly Start<V>[];
   /** What cannot be sewn as wished. Empty when `draft` and `form` may be called. */
   problems(values: V, head: Head): readonly Problem[];
+  /** The cloths inside the shell at its lower edge, from the head outwards, interlining included. */
+  inside?(values: V): readonly Cloth[];
   draft(values: V, head: Head): CapDraft;
   /** The shell in space: the same strips that its pieces are rolled out from. */
   form(values: V, head: Head): Form;

@@ -1,14 +1,20 @@
 import type { ClothSpec } from './cloth.ts';
 
-/** How much longer and broader a piece is cut, so that it has its size once the cloth has shrunk: 1/(1 − s) each way. */
+/** How many times longer and broader a piece is cut than sewn, along its grain and across. */
+export interface Growth {
+  readonly along: number;
+  readonly across: number;
+}
+
+export const NO_GROWTH: Growth = { along: 1, across: 1 };
+
+/** What gives a piece its size once the cloth has shrunk by a part s: 1/(1 − s) each way. Washed cloth has shrunk already. */
 export const growthOf = ({
   washed,
   shrinkLength,
   shrinkWidth,
-}: Pick<ClothSpec, 'washed' | 'shrinkLength' | 'shrinkWidth'>): {
-  readonly along: number;
-  readonly across: number;
-} => (washed ? { along: 1, across: 1 } : { along: 1 / (1 - shrinkLength), across: 1 / (1 - shrinkWidth) });
+}: Pick<ClothSpec, 'washed' | 'shrinkLength' | 'shrinkWidth'>): Growth =>
+  washed ? NO_GROWTH : { along: 1 / (1 - shrinkLength), across: 1 / (1 - shrinkWidth) };
 
 /** Cloth that loses more than this is no cloth to sew unwashed, parts of one. */
 export const MOST_SHRINKAGE = 0.2;

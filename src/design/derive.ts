@@ -1,9 +1,12 @@
 import { styleOf } from '../caps/registry.ts';
 import type { CapDraft, Head } from '../caps/style.ts';
 import { clothProblems } from '../cloth/cloth-problems.ts';
+import { cutPattern } from '../cloth/grown.ts';
+import { type TurnOfCloth, turnOfCloth } from '../cloth/turn-of-cloth.ts';
 import { judgeGirth, meanGirth } from '../head/girth.ts';
 import { headArc } from '../head/head-arc.ts';
 import { headRatio } from '../head/head-ratio.ts';
+import type { Pattern } from '../pattern/pattern.ts';
 import type { Problem } from '../pattern/problem.ts';
 import { checkSeams, type SeamReport } from '../pattern/seam-check.ts';
 import { words } from '../words.ts';
@@ -13,6 +16,9 @@ import type { HeadSpec, Spec } from './spec.ts';
 export interface Draft extends CapDraft {
   readonly spec: Spec;
   readonly head: Head;
+  readonly turn: TurnOfCloth;
+  /** The pieces as they are cut: larger than they are sewn where the cloth will shrink. */
+  readonly cutting: Pattern;
   readonly seams: readonly SeamReport[];
 }
 
@@ -28,19 +34,21 @@ export const derive = (spec: Spec): Derived => {
   const girth = meanGirth(spec.head.readings);
   const headProblems = problemsOfHead(girth, spec.head);
   if (girth === null || headProblems.length > 0) return { problems: headProblems, draft: null };
-  const head = headOf(girth, spec.head);
 
   const wrongCloths = clothProblems(spec.cloths);
   if (wrongCloths.length > 0) return { problems: wrongCloths, draft: null };
 
   // Can this cap be sewn?
   const style = styleOf(spec.cap.style);
+  const turn = turnOfCloth(spec.cloths, style.inside?.(spec.cap.values) ?? []);
+  const head: Head = { ...headOf(girth, spec.head), turn };
   const problems = style.problems(spec.cap.values, head);
   if (problems.length > 0) return { problems, draft: null };
 
   // The pieces, and whether they meet.
   const draft = style.draft(spec.cap.values, head);
-  return { problems, draft: { ...draft, spec, head, seams: checkSeams(draft.pattern) } };
+  const cutting = cutPattern(draft.pattern, spec.cloths);
+  return { problems, draft: { ...draft, spec, head, turn, cutting, seams: checkSeams(draft.pattern) } };
 };
 
 /** What styles know of a head whose girth is known. */

@@ -1,7 +1,9 @@
 import type { ParameterValue, Values } from '../caps/parameter.ts';
 import { fetchStyle, type StyleId } from '../caps/registry.ts';
+import { clothOfKind, kindOf } from '../cloth/kinds.ts';
 import { valuesFor } from '../design/decode.ts';
 import type { Spec } from '../design/spec.ts';
+import type { Cloth } from '../pattern/piece.ts';
 import type { Unit } from '../units.ts';
 import { derived } from './derived.ts';
 import { type FieldId, readField, writeField } from './field.ts';
@@ -84,6 +86,16 @@ export const putValues = (values: Partial<Values>): void => {
   settle();
   const { wish } = get();
   set(wishing({ ...wish, cap: { ...wish.cap, values: { ...wish.cap.values, ...(values as Values) } } }));
+};
+
+/** Takes a cloth as its kind usually comes; of a kind that is not on the list only the name is dropped. */
+export const putClothKind = (cloth: Cloth, id: string): void => {
+  settle();
+  const { wish } = get();
+  const before = wish.cloths[cloth];
+  const kind = kindOf({ kind: id });
+  const after = kind ? clothOfKind(kind, before) : { ...before, kind: 'other' };
+  set(wishing({ ...wish, cloths: { ...wish.cloths, [cloth]: after } }));
 };
 
 /** Switches units everywhere; a home paper of the other system follows, other papers stay. */

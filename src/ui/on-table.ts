@@ -19,7 +19,7 @@ export const onTable = (spec: Spec, unit: Unit): readonly Placed[] => {
   if (before) return before;
   const { draft } = derived(spec);
   if (draft === null) return [];
-  const now = arrange(drawPieces(draft.pattern, unit));
+  const now = arrange(drawPieces(draft.cutting, unit));
   drawn[unit].set(spec, now);
   return now;
 };

@@ -4,6 +4,7 @@ import {
   formatLength,
   formatRatio,
   formatRow,
+  formatThickness,
   inches,
   type LengthFormat,
   parseAngle,
@@ -58,7 +59,7 @@ const angleNotation: Notation = {
   figures: () => true,
 };
 
-const ratioNotation: Notation = {
+export const ratioNotation: Notation = {
   write: (value) => formatRatio(Number(value)),
   read: (text) => {
     const read = parseRatio(text);
@@ -87,6 +88,9 @@ const rowNotation: Notation = {
   figures: () => false,
 };
 
+/** A number without a unit. */
+const LONE = /^[\d.,\s]+$/;
+
 /** The test square of the unit in use, mm. */
 const squareOf = (unit: Unit): number => (unit === 'cm' ? 100 : inches(4));
 
@@ -100,11 +104,29 @@ export const squareNotation: Notation = {
     return unit === 'cm' ? `${+measured.toFixed(2)} mm` : formatLength(measured, unit, { finer: true });
   },
   read: (text, unit) => {
-    const lone = unit === 'cm' && /^[\d.,\s]+$/.test(text);
-    const read = parseLength(lone ? `${text} mm` : text, unit);
+    const read = parseLength(unit === 'cm' && LONE.test(text) ? `${text} mm` : text, unit);
     return read.ok ? { ok: true, value: (read.mm / squareOf(unit)) * 100 } : read;
   },
   figures: (unit) => unit === 'cm',
+};
+
+/** A thickness: in millimetres, or a fraction of an inch. A lone number is read so too. */
+export const thicknessNotation: Notation = {
+  write: (value, unit) => formatThickness(Number(value), unit),
+  read: (text, unit) => lengths({}).read(unit === 'cm' && LONE.test(text) ? `${text} mm` : text, unit),
+  figures: (unit) => unit === 'cm',
+};
+
+/** A price in the user's own money. */
+export const priceNotation: Notation = {
+  write: (value) => Number(value).toFixed(2),
+  read: (text) => {
+    const price = LONE.test(text) ? Number(text.trim().replace(',', '.')) : Number.NaN;
+    return Number.isFinite(price)
+      ? { ok: true, value: price }
+      : { ok: false, message: 'Type the price as a number, such as 14.50.' };
+  },
+  figures: () => true,
 };
 
 /** Lengths chosen in steps under a millimetre are written finer. */

@@ -70,7 +70,7 @@ const layOut = async (): Promise<void> => {
     finishedGirth: draft.finishedGirth,
     date: today(),
   };
-  const drawings = drawPattern(draft.pattern, {
+  const drawings = drawPattern(draft.cutting, {
     unit: wish.unit,
     halves: wish.paper.halves,
     dimensions: false,

@@ -3,6 +3,9 @@ import type { Cloth, Cut, Piece } from '../../pattern/piece.ts';
 import { choose, light } from '../../state/actions.ts';
 import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
+import { AllowanceAdvice } from '../cloth/AllowanceAdvice.tsx';
+import { ClothForm } from '../cloth/ClothForm.tsx';
+import { TurnRemark } from '../cloth/TurnRemark.tsx';
 
 interface Row {
   readonly piece: Piece;
@@ -11,10 +14,18 @@ interface Row {
 
 /** What to cut, cloth by cloth. */
 export const ClothStage = () => {
-  const pieces = useStudio((s) => derived(s.good).draft?.pattern.pieces ?? []);
+  const pieces = useStudio((s) => derived(s.good).draft?.cutting.pieces ?? []);
   const cloths = Object.keys(clothNames) as readonly Cloth[];
   return (
     <>
+      {cloths.map((cloth) => (
+        <details key={cloth} open={cloth === 'outer'}>
+          <summary>{clothNames[cloth]}</summary>
+          <ClothForm cloth={cloth} />
+          {cloth === 'outer' && <TurnRemark />}
+          {cloth === 'outer' && <AllowanceAdvice />}
+        </details>
+      ))}
       <p className="lead">
         What to cut, cloth by cloth.
         {pieces.some((piece) => piece.cuts.some((cut) => cut.mirrored)) &&

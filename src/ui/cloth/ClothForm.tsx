@@ -1,0 +1,96 @@
+import { useId } from 'react';
+import { clothKinds, kindOf } from '../../cloth/kinds.ts';
+import type { Cloth } from '../../pattern/piece.ts';
+import { putClothKind } from '../../state/actions.ts';
+import { useStudio } from '../../state/studio.ts';
+import { Measure } from '../controls/Measure.tsx';
+import { lengthNotation, priceNotation, ratioNotation, thicknessNotation } from '../controls/notation.ts';
+import { Switch } from '../controls/Switch.tsx';
+
+/** What is known of one cloth. */
+export const ClothForm = ({ cloth }: { readonly cloth: Cloth }) => {
+  const washed = useStudio((s) => s.wish.cloths[cloth].washed);
+  const flat = cloth === 'stiffener';
+  return (
+    <>
+      <Kind cloth={cloth} />
+      <Measure
+        field={`cloth.${cloth}.thickness`}
+        label="Thickness"
+        notation={thicknessNotation}
+        help={THICKNESS_HELP[cloth]}
+      />
+      <Measure
+        field={`cloth.${cloth}.width`}
+        label="Usable width"
+        notation={lengthNotation}
+        help="Between the selvedges."
+      />
+      {!flat && (
+        <>
+          <Switch field={`cloth.${cloth}.nap`} parameter={NAP} />
+          <Switch field={`cloth.${cloth}.bias`} parameter={BIAS} />
+          <Switch field={`cloth.${cloth}.washed`} parameter={WASHED} />
+          {!washed && (
+            <>
+              <Measure
+                field={`cloth.${cloth}.shrinkLength`}
+                label="Shrinks in length"
+                notation={ratioNotation}
+                help="Along the selvedge. Measure a marked sample before and after it is soaked or steamed."
+              />
+              <Measure
+                field={`cloth.${cloth}.shrinkWidth`}
+                label="Shrinks in width"
+                notation={ratioNotation}
+              />
+            </>
+          )}
+        </>
+      )}
+      <Measure field={`cloth.${cloth}.price`} label="Price a metre" notation={priceNotation} empty="clears" />
+    </>
+  );
+};
+
+const LAYERS = 'Measure ten layers lying on each other and take a tenth.';
+const THICKNESS_HELP: Readonly<Record<Cloth, string>> = {
+  outer: `${LAYERS} Thick cloth takes girth: the shell is drafted longer by it. Nought leaves it out.`,
+  lining: LAYERS,
+  interlining: LAYERS,
+  stiffener: 'Plastic or card for the visor.',
+};
+
+const NAP = {
+  label: 'Nap or one-way print',
+  help: 'Corduroy, velvet, brushed cloth: all pieces lie the same way up.',
+};
+const BIAS = { label: 'Bias allowed', help: 'Pieces may be turned by 45° where that saves cloth.' };
+const WASHED = { label: 'Washed before cutting', help: 'It has shrunk already, and is cut as drawn.' };
+
+/** The kind of cloth: fills in what is typical of it, to be measured on the cloth itself. */
+const Kind = ({ cloth }: { readonly cloth: Cloth }) => {
+  const id = useId();
+  const kind = useStudio((s) => s.wish.cloths[cloth].kind);
+  const known = kindOf({ kind });
+  return (
+    <div className="control">
+      <label htmlFor={id}>Kind</label>
+      <select
+        id={id}
+        value={known?.id ?? 'other'}
+        onChange={(event) => putClothKind(cloth, event.target.value)}
+      >
+        <option value="other">Not from the list</option>
+        {clothKinds
+          .filter(({ uses }) => uses.includes(cloth))
+          .map(({ id: value, name }) => (
+            <option key={value} value={value}>
+              {name}
+            </option>
+          ))}
+      </select>
+      {known && <p className="help">Typical figures, to be measured on your own cloth.</p>}
+    </div>
+  );
+};

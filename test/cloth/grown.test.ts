@@ -1,0 +1,71 @@
+import { describe, expect, test } from 'vitest';
+import { flatTop } from '../../src/caps/flat-top/flat-top.ts';
+import { defaultsOf } from '../../src/caps/parameter.ts';
+import { cutPattern, grown } from '../../src/cloth/grown.ts';
+import { growthOf } from '../../src/cloth/shrinkage.ts';
+import { defaultSpec } from '../../src/design/default-spec.ts';
+import { areaOf } from '../../src/geometry/area.ts';
+import { pathLength, pointAt } from '../../src/geometry/measure.ts';
+import { distance } from '../../src/geometry/point.ts';
+import { checkSeams } from '../../src/pattern/seam-check.ts';
+
+const values = defaultsOf(flatTop.parameters) as Parameters<typeof flatTop.draft>[0];
+const { pattern } = flatTop.draft(values, { girth: 560, ratio: 0.8, arc: 315 });
+const shrinks = { washed: false, shrinkLength: 0.05, shrinkWidth: 0.02 };
+const growth = growthOf(shrinks);
+/** What washing does to a piece that was cut larger. */
+const washed = { along: 1 - shrinks.shrinkLength, across: 1 - shrinks.shrinkWidth };
+
+describe('pieces cut larger for cloth that shrinks', () => {
+  test('come out of the wash as they were drafted, notches and all', () => {
+    for (const piece of pattern.pieces) {
+      const after = grown(grown(piece, growth), washed);
+      for (const [i, edge] of piece.outline.entries()) {
+        const back = after.outline[i]!.path;
+        expect(Math.abs(pathLength(back) - pathLength(edge.path)), `${piece.id} ${edge.name}`).toBeLessThan(
+          0.01,
+        );
+        for (const part of [0, 0.2, 0.5, 0.9]) {
+          const length = pathLength(edge.path) * part;
+          expect(distance(pointAt(back, length), pointAt(edge.path, length))).toBeLessThan(0.02);
+        }
+      }
+      for (const [i, notch] of piece.notches.entries()) {
+        expect(Math.abs(after.notches[i]!.at - notch.at)).toBeLessThan(0.02);
+      }
+    }
+  });
+
+  test('so every seam still meets after the wash', () => {
+    const cut = pattern.pieces.map((piece) => grown(piece, growth));
+    const after = cut.map((piece) => grown(piece, washed));
+    expect(checkSeams({ ...pattern, pieces: after }).every(({ meets }) => meets)).toBe(true);
+    // Before it they need not: the tip grows along one way, its side band along another.
+    expect(checkSeams({ ...pattern, pieces: cut }).every(({ meets }) => meets)).toBe(false);
+  });
+
+  test('are larger in area by both shrinkages together', () => {
+    for (const piece of pattern.pieces) {
+      const area = (p: typeof piece) => areaOf(p.outline.flatMap(({ path }) => path));
+      expect(area(grown(piece, growth)) / area(piece)).toBeCloseTo(1 / (0.95 * 0.98), 5);
+    }
+  });
+
+  test('are longer along the grain that is drawn on them: a band 572.7 mm long lies along the selvedge', () => {
+    const band = pattern.pieces.find(({ id }) => id === 'band')!;
+    const length = (p: typeof band) => pathLength(p.outline.find(({ name }) => name === 'bottom')!.path);
+    expect(length(grown(band, growth))).toBeCloseTo(length(band) / 0.95, 6);
+  });
+
+  test('are one for each cloth where two shrink differently, and the same pattern where none does', () => {
+    const { cloths } = defaultSpec;
+    expect(cutPattern(pattern, cloths)).toBe(pattern);
+    const cut = cutPattern(pattern, { ...cloths, outer: { ...cloths.outer, ...shrinks } });
+    const bands = cut.pieces.filter(({ id }) => id.startsWith('band'));
+    expect(bands.map(({ cuts }) => cuts.map(({ cloth }) => cloth))).toEqual([['outer'], ['interlining']]);
+    expect(bands[1]!.outline).toEqual(pattern.pieces.find(({ id }) => id === 'band')!.outline);
+    const counts = (pieces: typeof cut.pieces) =>
+      pieces.flatMap(({ cuts }) => cuts).reduce((sum, { count }) => sum + count, 0);
+    expect(counts(cut.pieces)).toBe(counts(pattern.pieces));
+  });
+});
