@@ -2,6 +2,7 @@ import { useEffect, useId, useState } from 'react';
 import { fetchStyles, isStyleId, styleOf } from '../../caps/registry.ts';
 import type { Head, Style } from '../../caps/style.ts';
 import { formPicture } from '../../drawing/form-picture.ts';
+import { boxCentre, boxHeight, boxWidth } from '../../geometry/box.ts';
 import { putStyle, putValues } from '../../state/actions.ts';
 import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -43,14 +44,16 @@ export const StyleChooser = () => {
   );
 };
 
+/** Room for a cap of usual size, mm: small caps look small beside large ones. */
+const ROOM = { width: 280, height: 170 };
+
 const Sketch = ({ style, head }: { readonly style: Style; readonly head: Head }) => {
   const values = useStudio((s) => s.good.cap.values);
   const { box, patches } = formPicture(styleSketch(style, values, head));
+  const { x, y } = boxCentre(box);
+  const [width, height] = [Math.max(boxWidth(box), ROOM.width), Math.max(boxHeight(box), ROOM.height)];
   return (
-    <svg
-      viewBox={`${box.min.x} ${-box.max.y} ${box.max.x - box.min.x} ${box.max.y - box.min.y}`}
-      aria-hidden="true"
-    >
+    <svg viewBox={`${x - width / 2} ${-y - height / 2} ${width} ${height}`} aria-hidden="true">
       {patches.map((d) => (
         <path key={d} d={d} />
       ))}
