@@ -5,6 +5,7 @@ import { MOST_SHRINKAGE } from './shrinkage.ts';
 
 /** Thicker than any cloth a cap is sewn from, and narrower or wider than any it comes in, mm. */
 const MOST_THICKNESS = 6;
+const LENGTHS = { least: 50, most: 50_000 };
 const WIDTHS = { least: 100, most: 4000 };
 
 /** What of the cloths cannot be, each with the nearest value that can. */
@@ -34,6 +35,13 @@ const problemsOf = (field: string, cloth: ClothSpec): readonly Problem[] => [
       MOST_SHRINKAGE,
       () => words`Up to ${ratio(MOST_SHRINKAGE)}: cloth that shrinks more is washed before it is cut.`,
     ),
+  ),
+  ...within(
+    `${field}.length`,
+    cloth.length ?? LENGTHS.least,
+    LENGTHS.least,
+    LENGTHS.most,
+    () => words`A piece of cloth is between ${mm(LENGTHS.least)} and ${mm(LENGTHS.most)} long.`,
   ),
   ...within(`${field}.price`, cloth.price ?? 0, 0, 1e4, () => words`A price is not less than nothing.`),
 ];

@@ -17,6 +17,10 @@ export interface ClothSpec {
   readonly shrinkWidth: number;
   /** Washed before cutting: it has shrunk already. */
   readonly washed: boolean;
+  /** Laid double, folded along its length: pairs are cut at once. */
+  readonly folded: boolean;
+  /** What there is of it: as much as is needed, or a piece of this length, mm. */
+  readonly length: number | null;
   /** A metre, in the user's own money; null where it is not known. */
   readonly price: number | null;
 }

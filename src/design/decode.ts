@@ -187,6 +187,8 @@ const decodeCloth = ({ take }: Reader, usual: ClothSpec): ClothSpec => ({
   shrinkLength: take('shrinkLength', isNumber, usual.shrinkLength),
   shrinkWidth: take('shrinkWidth', isNumber, usual.shrinkWidth),
   washed: take('washed', isBoolean, usual.washed),
+  folded: take('folded', isBoolean, usual.folded),
+  length: take('length', isNumberOrNull, usual.length),
   price: take('price', isNumberOrNull, usual.price),
 });
 

@@ -30,6 +30,8 @@ const plainCloth = (width: number): ClothSpec => ({
   shrinkLength: 0,
   shrinkWidth: 0,
   washed: false,
+  folded: false,
+  length: null,
   price: null,
 });
 

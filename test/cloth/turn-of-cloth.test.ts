@@ -12,6 +12,8 @@ const cloth = (thickness: number): ClothSpec => ({
   shrinkLength: 0,
   shrinkWidth: 0,
   washed: false,
+  folded: false,
+  length: null,
   price: null,
 });
 const cloths = (outer: number, lining: number, interlining: number): Cloths => ({
