@@ -117,6 +117,12 @@ export const defaultsOf = <T extends ParameterTable>(table: T): ValuesOf<T> =>
 /** The values of some style: its table says which rows there are. Rows of other styles may be among them, and are kept. */
 export type Values = Readonly<Record<string, ParameterValue>>;
 
+/** The values that a table has rows for: what a style may look at. */
+export const rowsOf = (table: ParameterTable, values: Values): Values =>
+  Object.fromEntries(
+    Object.keys(table).flatMap((key) => (key in values ? [[key, values[key] ?? null]] : [])),
+  );
+
 /** Whether a control is to be shown, by the value of the parameter it depends on. */
 export const applies = ({ when }: Parameter, values: Values): boolean => {
   if (!when) return true;

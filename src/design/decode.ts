@@ -136,11 +136,11 @@ const otherValues = (values: Data): Values =>
     Object.entries(values).filter((entry): entry is [string, ParameterValue] => isValue(entry[1])),
   );
 
-/** The values for a style from those of the cap before: every row that both have is kept. */
-export const valuesFor = (table: ParameterTable, before: Values): Values => ({
-  ...before,
-  ...decodeValues(table, before, reader(before, 'cap', [])),
-});
+/** Those of some values that a table can hold, by name. */
+export const valuesThatFit = (table: ParameterTable, values: Values): Values =>
+  Object.fromEntries(
+    Object.entries(values).filter(([key, value]) => table[key] !== undefined && fits(table[key])(value)),
+  );
 
 const fits = (parameter: Parameter): ((value: unknown) => value is ParameterValue) => {
   switch (parameter.kind) {

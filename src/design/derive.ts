@@ -1,3 +1,4 @@
+import { rowsOf, type Values } from '../caps/parameter.ts';
 import { styleOf } from '../caps/registry.ts';
 import type { CapDraft, Head } from '../caps/style.ts';
 import { clothProblems } from '../cloth/cloth-problems.ts';
@@ -15,6 +16,8 @@ import type { HeadSpec, Spec } from './spec.ts';
 /** Everything that follows from a spec. */
 export interface Draft extends CapDraft {
   readonly spec: Spec;
+  /** What the style looked at. */
+  readonly values: Values;
   readonly head: Head;
   readonly turn: TurnOfCloth;
   /** The pieces as they are cut: larger than they are sewn where the cloth will shrink. */
@@ -40,15 +43,19 @@ export const derive = (spec: Spec): Derived => {
 
   // Can this cap be sewn?
   const style = styleOf(spec.cap.style);
-  const turn = turnOfCloth(spec.cloths, style.inside?.(spec.cap.values) ?? []);
+  const values = rowsOf(style.parameters, spec.cap.values);
+  const turn = turnOfCloth(spec.cloths, style.inside?.(values) ?? []);
   const head: Head = { ...headOf(girth, spec.head), turn };
-  const problems = style.problems(spec.cap.values, head);
+  const problems = style.problems(values, head);
   if (problems.length > 0) return { problems, draft: null };
 
   // The pieces, and whether they meet.
-  const draft = style.draft(spec.cap.values, head);
+  const draft = style.draft(values, head);
   const cutting = cutPattern(draft.pattern, spec.cloths);
-  return { problems, draft: { ...draft, spec, head, turn, cutting, seams: checkSeams(draft.pattern) } };
+  return {
+    problems,
+    draft: { ...draft, spec, values, head, turn, cutting, seams: checkSeams(draft.pattern) },
+  };
 };
 
 /** What styles know of a head whose girth is known. */

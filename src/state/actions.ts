@@ -1,7 +1,7 @@
 import type { ParameterValue, Values } from '../caps/parameter.ts';
-import { fetchStyle, type StyleId } from '../caps/registry.ts';
+import { fetchStyle, type StyleId, styleOf } from '../caps/registry.ts';
 import { clothOfKind, kindOf } from '../cloth/kinds.ts';
-import { valuesFor } from '../design/decode.ts';
+import { valuesFor } from '../design/change-style.ts';
 import type { Spec } from '../design/spec.ts';
 import type { Cloth } from '../pattern/piece.ts';
 import type { Unit } from '../units.ts';
@@ -71,10 +71,12 @@ export const putGirth = (mm: number): void => {
 /** Changes the style once its rules are there. The head, the paper and every value that both styles have stay. */
 export const putStyle = async (id: StyleId): Promise<void> => {
   try {
-    const { parameters } = await fetchStyle(id);
+    const style = await fetchStyle(id);
     settle();
-    const { wish } = get();
-    const cap = { ...wish.cap, style: id, values: valuesFor(parameters, wish.cap.values) };
+    const { wish, good } = get();
+    const head = derived(good).draft?.head ?? null;
+    const values = valuesFor(style, wish.cap.values, styleOf(wish.cap.style), head);
+    const cap = { ...wish.cap, style: id, values };
     set(wishing({ ...wish, cap }));
   } catch {
     set({ notice: 'This style could not be fetched. Please try again when there is a connection.' });

@@ -12,9 +12,9 @@ const efforts: Readonly<Record<PieceCoaxing['effort'], string>> = {
 
 /** How hard the cloth of a piece must be coaxed into its shape, and where; nothing for what does not stand in space. */
 export const Coaxing = ({ draft, piece }: { readonly draft: Draft; readonly piece: string }) => {
-  const { spec, head } = draft;
+  const { spec, values, head } = draft;
   const style = styleOf(spec.cap.style);
-  const all = useMemo(() => coaxingOf(style.form(spec.cap.values, head)), [style, spec, head]);
+  const all = useMemo(() => coaxingOf(style.form(values, head)), [style, values, head]);
   const found = all.find((one) => one.piece === piece);
   if (!found) return null;
   return (

@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from 'react';
+import { useEffect, useId, useMemo, useState } from 'react';
 import { fetchStyles, isStyleId, styleOf } from '../../caps/registry.ts';
 import type { Head, Style } from '../../caps/style.ts';
 import { formPicture } from '../../drawing/form-picture.ts';
@@ -48,8 +48,8 @@ export const StyleChooser = () => {
 const ROOM = { width: 280, height: 170 };
 
 const Sketch = ({ style, head }: { readonly style: Style; readonly head: Head }) => {
-  const values = useStudio((s) => s.good.cap.values);
-  const { box, patches } = formPicture(styleSketch(style, values, head));
+  const cap = useStudio((s) => s.good.cap);
+  const { box, patches } = useMemo(() => formPicture(styleSketch(style, cap, head)), [style, cap, head]);
   const { x, y } = boxCentre(box);
   const [width, height] = [Math.max(boxWidth(box), ROOM.width), Math.max(boxHeight(box), ROOM.height)];
   return (
