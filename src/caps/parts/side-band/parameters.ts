@@ -16,7 +16,7 @@ export const gatherParameters = {
   gatherAs: {
     kind: 'choice',
     label: 'Surplus taken up in',
-    help: 'Gathers spread it evenly; pleats lay it in folds that point to the back. Nothing to take up shows no difference.',
+    help: 'Gathers draw it in evenly; pleats lay it in folds that point to the back. Either shows once the crown is gathered.',
     group: 'crown',
     options: [
       { value: 'gathers', label: 'Gathers' },
