@@ -28,7 +28,11 @@ export const brimPiece = (wish: BrimPieceWish): Piece => {
   const { id, section, shape, slope, symmetric } = wish;
   const middle = placeOn(shape, 0.5, 0.5);
   const upright = line(placeOn(shape, 0.5, 0), placeOn(shape, 0.5, 1));
-  const foot = placeOn(shape, 0.5 + Math.min(0.28, GRAIN_ASIDE / pathLength(shape.bottom)), 0.5);
+  const foot = placeOn(
+    shape,
+    0.5 + Math.min(0.28, (symmetric ? GRAIN_ASIDE : GRAIN_BESIDE_LABEL) / pathLength(shape.bottom)),
+    0.5,
+  );
   const reach = slope.width * 0.3;
   return {
     id,
@@ -56,7 +60,8 @@ export const brimPiece = (wish: BrimPieceWish): Piece => {
   };
 };
 
-/** How far beside the middle the grainline stands, along the outer edge, mm. */
+/** How far beside the middle the grainline stands, along the outer edge, mm: past a label that lies across the middle, or beside the centre line. */
+const GRAIN_BESIDE_LABEL = 84;
 const GRAIN_ASIDE = 52;
 
 /** A point of the piece: parts of the way from its left end to its right, and from its outer edge to its inner. */
