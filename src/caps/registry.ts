@@ -5,12 +5,14 @@ import type { Style } from './style.ts';
 const fetching = {
   'flat-top': () => Promise.resolve(flatTop),
   gored: () => import('./gored/gored.ts').then((m) => m.gored),
+  'three-piece': () => import('./three-piece/three-piece.ts').then((m) => m.threePiece),
   ball: () => import('./ball/ball.ts').then((m) => m.ball),
   bucket: () => import('./bucket/bucket.ts').then((m) => m.bucket),
   'sun-hat': () => import('./sun-hat/sun-hat.ts').then((m) => m.sunHat),
   beret: () => import('./beret/beret.ts').then((m) => m.beret),
   pillbox: () => import('./pillbox/pillbox.ts').then((m) => m.pillbox),
   skull: () => import('./skull/skull.ts').then((m) => m.skull),
+  scrub: () => import('./scrub/scrub.ts').then((m) => m.scrub),
 } as const satisfies Readonly<Record<string, () => Promise<Style>>>;
 
 export type StyleId = keyof typeof fetching;

@@ -1,4 +1,4 @@
-import { type Opening, openingOf } from '../parts/top-and-sides/opening.ts';
+import { frontBow, type OpeningCurve, openingCurve } from '../parts/top-and-sides/opening-curve.ts';
 import {
   type ProfilePart,
   type TopAndSidesShape,
@@ -9,8 +9,8 @@ import type { ThreePieceValues } from './parameters.ts';
 import { capProfile } from './profile.ts';
 
 /** The opening of a three-piece flat cap: the head's oval, flattened a little at the back between the seams. */
-export const capOpening = (values: ThreePieceValues, head: Head): Opening =>
-  openingOf({
+export const capOpening = (values: ThreePieceValues, head: Head): OpeningCurve =>
+  openingCurve({
     girth: head.girth + values.ease,
     ratio: head.ratio,
     frontWidth: values.topFrontWidth,
@@ -30,7 +30,7 @@ export const liningWish = (values: ThreePieceValues): CrownWish => ({
   topWidth: values.topWidth - values.liningTake,
 });
 
-export const profileOf = (wish: CrownWish, { front, back, oval }: Opening): readonly ProfilePart[] =>
+export const profileOf = (wish: CrownWish, { front, back, oval }: OpeningCurve): readonly ProfilePart[] =>
   capProfile({
     seamFront: front.y,
     edgeFront: oval.halfLength,
@@ -40,12 +40,13 @@ export const profileOf = (wish: CrownWish, { front, back, oval }: Opening): read
     backFullness: wish.backFullness,
   });
 
-export const crownShape = (wish: CrownWish, opening: Opening): TopAndSidesShape =>
+export const crownShape = (wish: CrownWish, opening: OpeningCurve): TopAndSidesShape =>
   topAndSidesShape({
     opening,
     profile: profileOf(wish, opening),
     halfWidth: (along, length) => {
-      const widest = wish.topWidest * length;
+      const bow = frontBow(opening);
+      const widest = bow + wish.topWidest * (length - bow);
       const [half, front, back] = [wish.topWidth / 2, opening.front.x, opening.back.x];
       return along < widest
         ? front + (half - front) * neck(along / widest)

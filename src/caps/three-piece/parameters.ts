@@ -10,7 +10,7 @@ import { optionalVisorParameters } from '../parts/visor/parameters.ts';
 /** Everything that can be wished of a three-piece flat cap. Defaults and usual ranges are common practice of the trade. */
 export const threePieceParameters = {
   ease: easeParameter([10, 25], inches(1 / 2)),
-  crownHeight: crownHeightParameter([75, 100], inches(3.25)),
+  crownHeight: crownHeightParameter([80, 105], inches(3.5)),
   topWidth: {
     kind: 'length',
     label: 'Top width',
@@ -32,8 +32,8 @@ export const threePieceParameters = {
     max: 45,
     step: 1,
     inchStep: 1 / 8,
-    default: inches(7 / 8),
-    usual: [15, 30],
+    default: inches(1),
+    usual: [15, 35],
   },
   backFullness: {
     kind: 'length',
@@ -44,8 +44,8 @@ export const threePieceParameters = {
     max: 35,
     step: 1,
     inchStep: 1 / 8,
-    default: inches(5 / 8),
-    usual: [8, 22],
+    default: inches(3 / 4),
+    usual: [10, 25],
   },
   topWidest: {
     kind: 'ratio',
@@ -55,7 +55,7 @@ export const threePieceParameters = {
     min: 0.35,
     max: 0.6,
     step: 0.01,
-    default: 0.46,
+    default: 0.45,
     usual: [0.4, 0.5],
   },
   topFrontWidth: {

@@ -4,11 +4,11 @@ import { point } from '../../geometry/point.ts';
 import { stretchOf, walker } from '../../pattern/chain.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Figure, PieceMark } from '../../pattern/piece.ts';
-import { exactMm, mm, words } from '../../words.ts';
+import { exactMm, mm, ratio, words } from '../../words.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
 import { ring } from '../parts/seams/seam.ts';
 import { sweatband, sweatbandBackSeam, sweatbandEdge } from '../parts/sweatband/sweatband.ts';
-import type { Opening } from '../parts/top-and-sides/opening.ts';
+import { frontBow, type OpeningCurve } from '../parts/top-and-sides/opening-curve.ts';
 import { sideDepth } from '../parts/top-and-sides/side-depth.ts';
 import { topAndSides } from '../parts/top-and-sides/top-and-sides.ts';
 import type { TopAndSidesShape } from '../parts/top-and-sides/top-and-sides-shape.ts';
@@ -29,9 +29,9 @@ export const threePiece: Style<ThreePieceValues> = {
     'One long top from brow to back between two sides, low and without a band, its front lying on the visor.',
   parameters: threePieceParameters,
   starts: [
-    { name: 'Close and low', values: { crownHeight: 78, topWidth: 185, overhang: 15, backFullness: 8 } },
-    { name: 'Sunday', values: { crownHeight: 84, topWidth: 205, overhang: 22, backFullness: 16 } },
-    { name: 'Broad and soft', values: { crownHeight: 98, topWidth: 240, overhang: 34, backFullness: 26 } },
+    { name: 'Close and low', values: { crownHeight: 82, topWidth: 185, overhang: 16, backFullness: 10 } },
+    { name: 'Sunday', values: { crownHeight: 88, topWidth: 205, overhang: 24, backFullness: 18 } },
+    { name: 'Broad and soft', values: { crownHeight: 102, topWidth: 240, overhang: 36, backFullness: 28 } },
   ],
   problems: threePieceProblems,
   draft: (values, head) => draftThreePiece(values, head),
@@ -90,7 +90,7 @@ const draftThreePiece = (values: ThreePieceValues, head: Head): CapDraft => {
   return { finishedGirth, facts: facts(values, opening, shape), insert: peak.insert, pattern };
 };
 
-const liningCrown = (values: ThreePieceValues, opening: Opening, visorStretch: number) => {
+const liningCrown = (values: ThreePieceValues, opening: OpeningCurve, visorStretch: number) => {
   const { crownHeight, topWidth, liningTake: take } = values;
   const less = (name: string, shell: number): Figure => ({
     name: `${name} of the lining`,
@@ -114,7 +114,7 @@ const TACK_GAP = 6;
 /** Along the fold of the overhang, where it lies on the visor. */
 const tacking = (
   values: ThreePieceValues,
-  opening: Opening,
+  opening: OpeningCurve,
   { length }: TopAndSidesShape,
 ): readonly PieceMark[] => {
   const [start, underLip] = profileOf(values, opening);
@@ -128,31 +128,36 @@ const tacking = (
   return [stretch(far, TACK_GAP), stretch(-TACK_GAP, -far)];
 };
 
+/** Down the middle of the top, from edge to edge, mm. */
+const centreLength = (opening: OpeningCurve, { length }: TopAndSidesShape): number =>
+  length - frontBow(opening);
+
 const topFigures = (
   values: ThreePieceValues,
-  opening: Opening,
-  { length }: TopAndSidesShape,
+  opening: OpeningCurve,
+  shape: TopAndSidesShape,
 ): readonly Figure[] => {
-  const [start, underLip, front, back, underBack] = profileOf(values, opening).map(({ curve }) =>
+  const [, underLip, front, back, underBack] = profileOf(values, opening).map(({ curve }) =>
     pathLength([curve]),
   );
+  const length = centreLength(opening, shape);
   return [
     {
       name: 'Length of the top',
       formula:
         'under the overhang + up to the highest place + down to the fullest place behind + in to the edge',
-      worked: words`${exactMm(start! + underLip!)} + ${exactMm(front!)} + ${exactMm(back!)} + ${exactMm(underBack!)} = ${exactMm(length)}`,
+      worked: words`${exactMm(underLip!)} + ${exactMm(front!)} + ${exactMm(back!)} + ${exactMm(underBack!)} = ${exactMm(length)}`,
     },
     {
-      name: 'Widest place, from the front end of the seams',
+      name: 'Widest place, from the front edge',
       formula: 'length of the top × its widest place',
-      worked: words`${exactMm(length)} × ${(values.topWidest * 100).toFixed(0)} % = ${exactMm(values.topWidest * length)}`,
+      worked: words`${exactMm(length)} × ${ratio(values.topWidest)} = ${exactMm(values.topWidest * length)}`,
     },
     edgeFigure(opening),
   ];
 };
 
-const edgeFigure = ({ frontLength, backLength, sideLength }: Opening): Figure => ({
+const edgeFigure = ({ frontLength, backLength, sideLength }: OpeningCurve): Figure => ({
   name: 'Finished girth',
   formula: 'front of the top + 2 × lower edge of a side + back of the top',
   worked: words`${exactMm(frontLength)} + 2 × ${exactMm(sideLength)} + ${exactMm(backLength)} = ${exactMm(frontLength + 2 * sideLength + backLength)}`,
@@ -166,11 +171,11 @@ const sideFigures = (shape: TopAndSidesShape): readonly Figure[] => [
   },
 ];
 
-const facts = (values: ThreePieceValues, opening: Opening, shape: TopAndSidesShape): readonly Fact[] => [
+const facts = (values: ThreePieceValues, opening: OpeningCurve, shape: TopAndSidesShape): readonly Fact[] => [
   {
     id: 'top',
     name: 'Top',
-    figure: words`${mm(shape.length)} × ${mm(values.topWidth)}`,
+    figure: words`${mm(centreLength(opening, shape))} × ${mm(values.topWidth)}`,
     title: 'The top',
     reckoning: topFigures(values, opening, shape).slice(0, 2),
   },

@@ -3,13 +3,13 @@ import { type Point3, point3 } from '../../../geometry/space.ts';
 import type { Strip } from '../../../geometry/strip.ts';
 import type { TriangleStrip } from '../../../geometry/triangle-strip.ts';
 import type { FormStrip } from '../../form.ts';
-import type { Opening } from './opening.ts';
+import type { OpeningCurve } from './opening-curve.ts';
 import type { TopAndSidesShape } from './top-and-sides-shape.ts';
 
 /** Top and sides as they stand, the opening on level 0. */
 export const topAndSidesStrips = (
   { seam, sideStrip }: TopAndSidesShape,
-  opening: Opening,
+  opening: OpeningCurve,
 ): readonly FormStrip[] => {
   const right = asPaired(sideStrip);
   return [
@@ -22,7 +22,7 @@ export const topAndSidesStrips = (
 const mirror = ({ x, y, z }: Point3): Point3 => point3(-x, y, z);
 
 /** From the front to the back of the top. Where its front edge is round, what lies level beside it on either hand stands first. */
-const topStrips = (seam: readonly Point3[], opening: Opening): readonly Strip[] => {
+const topStrips = (seam: readonly Point3[], opening: OpeningCurve): readonly Strip[] => {
   const { oval, roundFront } = opening;
   const start = roundFront ? seam.findIndex((p) => p.y >= oval.halfLength) : 0;
   const over = seam.slice(start);

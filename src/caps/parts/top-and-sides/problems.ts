@@ -4,7 +4,7 @@ import type { Problem } from '../../../pattern/problem.ts';
 import { mm, words } from '../../../words.ts';
 import type { Head } from '../../style.ts';
 import { fieldOf } from '../../validate.ts';
-import type { Opening } from './opening.ts';
+import { frontBow, type OpeningCurve } from './opening-curve.ts';
 import { crownHeightParameter } from './parameters.ts';
 import type { ProfilePart } from './top-and-sides-shape.ts';
 
@@ -26,19 +26,19 @@ interface Reach {
   readonly crownHeight: number;
   /** Widest place of the top, mm. */
   readonly topWidth: number;
-  readonly opening: Opening;
+  readonly opening: OpeningCurve;
   readonly profileOf: (crownHeight: number) => readonly ProfilePart[];
 }
 
-/** Length of a profile: of the top, front to back along the cloth, mm. */
-export const profileLength = (profile: readonly ProfilePart[]): number =>
+/** From the front ends of the seams to the back, along the cloth, mm. */
+const profileLength = (profile: readonly ProfilePart[]): number =>
   profile.reduce((sum, { curve }) => sum + curveLength(curve), 0);
 
 /** How far the cloth goes over the head from edge to edge, mm: front to back or from side to side, the less of the two. */
 const reachAt = (crownHeight: number, { topWidth, opening, profileOf }: Reach): number => {
   const half = topWidth / 2;
   const across = 2 * (half + Math.hypot(crownHeight, half - opening.oval.halfBreadth));
-  return Math.min(profileLength(profileOf(crownHeight)), across);
+  return Math.min(profileLength(profileOf(crownHeight)) - frontBow(opening), across);
 };
 
 /** A crown that the head would push up off the brow. */

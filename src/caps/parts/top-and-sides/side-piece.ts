@@ -2,7 +2,7 @@ import { pathLength, pointAt } from '../../../geometry/measure.ts';
 import { line } from '../../../geometry/path.ts';
 import { between, point } from '../../../geometry/point.ts';
 import type { Notch, Piece } from '../../../pattern/piece.ts';
-import type { Opening } from './opening.ts';
+import type { OpeningCurve } from './opening-curve.ts';
 import { SEAM_NOTCHES } from './seam-notches.ts';
 import { sideDepth } from './side-depth.ts';
 import type { LayerWish } from './top-and-sides.ts';
@@ -53,7 +53,7 @@ const seamNotches = (length: number): readonly Notch[] =>
   SEAM_NOTCHES.map(({ share, count, name }) => ({ edge: 'seam', at: length * share, count, name }));
 
 const edgeNotches = (
-  { frontLength, backLength, sideLength }: Opening,
+  { frontLength, backLength, sideLength }: OpeningCurve,
   visorStretch: number,
 ): readonly Notch[] => {
   const girth = frontLength + backLength + 2 * sideLength;

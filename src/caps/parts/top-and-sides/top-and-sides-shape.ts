@@ -10,10 +10,10 @@ import { mirrored, rotated, scaled, translated } from '../../../geometry/transfo
 import type { TriangleStrip } from '../../../geometry/triangle-strip.ts';
 import { triangulateStrip } from '../../../geometry/triangulate-strip.ts';
 import { wholeEdge } from '../../../geometry/whole-edge.ts';
-import type { Opening } from './opening.ts';
+import type { OpeningCurve } from './opening-curve.ts';
 
 export interface TopAndSidesWish {
-  readonly opening: Opening;
+  readonly opening: OpeningCurve;
   /**
    * How the top goes over the head, seen from the wearer's right: x to the front, y up, mm, from where its seams meet the front edge to the
    * back edge. Smooth throughout; level at the start as far as a round front edge reaches forward.
@@ -97,7 +97,7 @@ const alongProfile = (profile: readonly ProfilePart[]) => {
 };
 
 /** The oval's front, which on the level start of the top runs into the piece: from its right end to its left. */
-const roundFront = ({ oval, frontAngle, front }: Opening, right: Point): Path => {
+const roundFront = ({ oval, frontAngle, front }: OpeningCurve, right: Point): Path => {
   const { halfLength, halfBreadth } = oval;
   const quarter = arc(ORIGIN, point(0, -halfLength), Math.PI / 2 - frontAngle);
   const half = translated(scaled([quarter], halfBreadth / halfLength, 1), point(0, right.y + front.y));

@@ -2,7 +2,7 @@ import type { Cloth, Figure, Piece, PieceMark } from '../../../pattern/piece.ts'
 import type { EdgeUse, Seam } from '../../../pattern/seam.ts';
 import type { Words } from '../../../words.ts';
 import { back, one, plain } from '../seams/seam.ts';
-import type { Opening } from './opening.ts';
+import type { OpeningCurve } from './opening-curve.ts';
 import { sidePiece } from './side-piece.ts';
 import type { TopAndSidesShape } from './top-and-sides-shape.ts';
 import { topPiece } from './top-piece.ts';
@@ -11,7 +11,7 @@ export interface LayerWish {
   readonly layer: 'shell' | 'lining';
   readonly cloth: Cloth;
   readonly shape: TopAndSidesShape;
-  readonly opening: Opening;
+  readonly opening: OpeningCurve;
   /** What the trade calls the top of this cap. */
   readonly topName: string;
   /** The stretch of the edge, centred on the front, that a visor is sewn to, mm; 0 without one. */

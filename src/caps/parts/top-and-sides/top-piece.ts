@@ -1,8 +1,8 @@
 import { pathLength, pointAt } from '../../../geometry/measure.ts';
 import { line, type Path, pathEnd, pathStart } from '../../../geometry/path.ts';
-import { point } from '../../../geometry/point.ts';
+import { between, type Point, point } from '../../../geometry/point.ts';
 import type { Notch, Piece } from '../../../pattern/piece.ts';
-import type { Opening } from './opening.ts';
+import type { OpeningCurve } from './opening-curve.ts';
 import { SEAM_NOTCHES } from './seam-notches.ts';
 import type { LayerWish } from './top-and-sides.ts';
 
@@ -25,9 +25,9 @@ export const topPiece = (wish: LayerWish, id: string, name: string): Piece => {
     foldable: true,
     grain: [point(widest.x * 0.55, -length * 0.18), point(widest.x * 0.55, length * 0.18)],
     notches: [...seamNotches(pathLength(right)), ...edgeNotches(wish.opening, wish.visorStretch)],
-    centreLines: [[line(point(0, -length / 2), heel)]],
+    centreLines: centreLines(widest.x, point(0, -length / 2), heel),
     marks: wish.topMarks ?? [],
-    labelAt: point(-widest.x * 0.45, 0),
+    labelAt: point(-widest.x * 0.42, 0),
     dimensions: [
       { name: 'Length', along: [line(point(0, -length / 2), heel)] },
       { name: 'Widest', along: [line(point(-widest.x, widest.y), widest)] },
@@ -39,13 +39,21 @@ export const topPiece = (wish: LayerWish, id: string, name: string): Piece => {
   };
 };
 
+/** On half a top narrower than this (mm) there is no room for its words: the centre line leaves its middle free for them. */
+const NARROW = 80;
+
+const centreLines = (half: number, foot: Point, head: Point): readonly Path[] =>
+  half >= NARROW
+    ? [[line(foot, head)]]
+    : [[line(foot, between(foot, head, 0.3))], [line(between(foot, head, 0.7), head)]];
+
 const seamNotches = (length: number): readonly Notch[] =>
   SEAM_NOTCHES.flatMap(({ share, count, name }) => [
     { edge: 'right', at: length * (1 - share), count, name },
     { edge: 'left', at: length * share, count, name },
   ]);
 
-const edgeNotches = ({ frontLength, backLength }: Opening, visorStretch: number): readonly Notch[] => [
+const edgeNotches = ({ frontLength, backLength }: OpeningCurve, visorStretch: number): readonly Notch[] => [
   { edge: 'front', at: frontLength / 2, count: 1, name: 'centre front' },
   { edge: 'back', at: backLength / 2, count: 2, name: 'centre back' },
   // Is the visor no wider than the top's front? Then it ends there.

@@ -2,7 +2,7 @@ import { type Oval, ovalArc, ovalGirth, ovalPoint } from '../../../geometry/oval
 import type { Point } from '../../../geometry/point.ts';
 import { SAME_POINT } from '../../../geometry/tolerance.ts';
 
-export interface OpeningWish {
+export interface OpeningCurveWish {
   /** All the way round, mm. */
   readonly girth: number;
   /** Breadth over length of the oval that the sides follow. */
@@ -18,7 +18,7 @@ export interface OpeningWish {
  * The opening of a cap with a top and two sides, level: an oval, flattened straight across between the seams at the back, and
  * at the front unless it is round there. A soft opening takes the head's shape by itself: its girth is what counts.
  */
-export interface Opening {
+export interface OpeningCurve {
   readonly oval: Oval;
   /** Parameter angles of the oval where the wearer's right seam meets the edge, in (−π/2, 0) and (0, π/2). */
   readonly backAngle: number;
@@ -34,14 +34,14 @@ export interface Opening {
 }
 
 /** The opening of exactly this girth. */
-export const openingOf = (wish: OpeningWish): Opening => {
+export const openingCurve = (wish: OpeningCurveWish): OpeningCurve => {
   const { girth, ratio } = wish;
   // Flattening takes a little off an oval's girth: a larger one makes up for it.
   const round = ovalGirth({ halfLength: 1, halfBreadth: ratio });
-  let opening = openingOn(girth / round, wish);
+  let opening = curveOn(girth / round, wish);
   for (let tries = 0; tries < MOST_TRIES && Math.abs(girthOf(opening) - girth) > SAME_POINT; tries++) {
     const missing = girth - girthOf(opening);
-    opening = openingOn(opening.oval.halfLength + missing / round, wish);
+    opening = curveOn(opening.oval.halfLength + missing / round, wish);
   }
   return opening;
 };
@@ -49,10 +49,10 @@ export const openingOf = (wish: OpeningWish): Opening => {
 /** Each try leaves a small part of what was missing. */
 const MOST_TRIES = 40;
 
-const girthOf = ({ frontLength, backLength, sideLength }: Opening): number =>
+const girthOf = ({ frontLength, backLength, sideLength }: OpeningCurve): number =>
   frontLength + backLength + 2 * sideLength;
 
-const openingOn = (halfLength: number, wish: OpeningWish): Opening => {
+const curveOn = (halfLength: number, wish: OpeningCurveWish): OpeningCurve => {
   const { ratio, frontWidth, backWidth, roundFront } = wish;
   const oval = { halfLength, halfBreadth: halfLength * ratio };
   const angle = (width: number) => Math.acos(Math.min(1, width / 2 / oval.halfBreadth));
@@ -69,3 +69,7 @@ const openingOn = (halfLength: number, wish: OpeningWish): Opening => {
     roundFront,
   };
 };
+
+/** How far forward of its ends the front edge reaches, mm: 0 where it goes straight across. */
+export const frontBow = ({ roundFront, oval, front }: OpeningCurve): number =>
+  roundFront ? oval.halfLength - front.y : 0;
