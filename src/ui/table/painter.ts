@@ -35,7 +35,10 @@ export const openPainter = (canvas: HTMLCanvasElement): Painter => {
   scope.setup(canvas);
   scope.settings.insertItems = false;
   scope.view.autoUpdate = false;
-  const lay = openLayers(scope.project.activeLayer);
+  const layer = scope.project.activeLayer;
+  // The view stays as it is and the layer is moved under it: a moved view costs every line more than a moved layer.
+  layer.applyMatrix = false;
+  const lay = openLayers(layer);
   let last: Scene | null = null;
   let look: Look | null = null;
 
@@ -47,7 +50,7 @@ export const openPainter = (canvas: HTMLCanvasElement): Painter => {
     }
     if (look?.chalks !== chalks || look.scale !== view.scale) look = { chalks, scale: view.scale };
     lay(scene, look);
-    scope.view.matrix = new paper.Matrix(
+    layer.matrix = new paper.Matrix(
       view.scale,
       0,
       0,
