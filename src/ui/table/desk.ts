@@ -9,7 +9,7 @@ import { listen } from './gestures.ts';
 import { openGround } from './ground.ts';
 import type { Stroke } from './keys.ts';
 import { outlineHash } from './outline-hash.ts';
-import { openPainter } from './painter.ts';
+import { openPainter, type Scene } from './painter.ts';
 import { fitted, kept, pulled, type Size, seesAll, toTable, type View, zoomed } from './view.ts';
 
 /** What the page wants on the table. */
@@ -76,21 +76,23 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
     if (!view || (framed && !seesAll(view, size, box))) view = fitted(box, size, FOOT);
     return view;
   };
+  /** What there is to paint; nothing before there is something to show, and a place to show it in. */
+  const scene = (): Scene | null =>
+    wanted && size.width > 0 && size.height > 0 ? { ...wanted, chalks, view: frameView(), size } : null;
   const paint = (): void => {
     asked = false;
-    if (!wanted || !(size.width > 0 && size.height > 0)) return;
-    const { unit, ...shown } = wanted;
-    const now = frameView();
+    const now = scene();
+    if (!now || !wanted) return;
     const ratio = window.devicePixelRatio || 1;
-    const asks = [now, unit, chalks, size, ratio];
+    const asks = [now.view, wanted.unit, chalks, size, ratio];
     if (asks.some((ask, i) => ask !== grounded[i])) {
-      paintGround(size, ratio, now, unit, chalks);
+      paintGround(size, ratio, now.view, wanted.unit, chalks);
       grounded = asks;
     }
-    painter.paint({ ...shown, chalks, view: now, size });
+    painter.paint(now);
     painted += 1;
     root.dataset.painted = `${painted}`;
-    root.dataset.outline = outlineHash(shown.placed);
+    root.dataset.outline = outlineHash(now.placed);
   };
   const look = (next: View): void => {
     view = kept(next, bounds());
@@ -136,6 +138,9 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
   return {
     show: (next) => {
       wanted = next;
+      // Laid now and painted in its turn: each takes a good part of a frame.
+      const now = scene();
+      if (now) painter.lay(now);
       ask();
     },
     stroke: (stroke) => {

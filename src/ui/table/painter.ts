@@ -19,6 +19,8 @@ export interface Scene {
 }
 
 export interface Painter {
+  /** Lays things as they are in the scene, unseen until it is painted. */
+  readonly lay: (scene: Scene) => void;
   readonly paint: (scene: Scene) => void;
   readonly close: () => void;
 }
@@ -29,7 +31,7 @@ const GHOST = 1.25;
 /** From this many pixels to the mm on, every piece shows its dimensions; before, the one that is lit or chosen. */
 const CLOSE = 2.6;
 
-/** Paints pieces on a canvas with Paper. Each call paints one frame, redoing only what has changed since the last. */
+/** Paints pieces on a canvas with Paper, redoing only what has changed since the last time. */
 export const openPainter = (canvas: HTMLCanvasElement): Painter => {
   const scope = new paper.PaperScope();
   scope.setup(canvas);
@@ -38,18 +40,28 @@ export const openPainter = (canvas: HTMLCanvasElement): Painter => {
   const layer = scope.project.activeLayer;
   // The view stays as it is and the layer is moved under it: a moved view costs every line more than a moved layer.
   layer.applyMatrix = false;
-  const lay = openLayers(layer);
-  let last: Scene | null = null;
+  const layers = openLayers(layer);
+  let laid: readonly unknown[] = [];
   let look: Look | null = null;
+  let seen: Size | null = null;
 
-  const paint = (scene: Scene): void => {
-    const { size, view, chalks } = scene;
-    scope.activate();
-    if (size.width !== last?.size.width || size.height !== last.size.height) {
-      scope.view.viewSize = new paper.Size(size.width, size.height);
-    }
+  const lay = (scene: Scene): void => {
+    const { placed, ghost, chosen, lit, chalks, view } = scene;
     if (look?.chalks !== chalks || look.scale !== view.scale) look = { chalks, scale: view.scale };
-    lay(scene, look);
+    const asks = [placed, ghost, chosen, lit, look];
+    if (asks.every((ask, i) => ask === laid[i])) return;
+    scope.activate();
+    layers(scene, look);
+    laid = asks;
+  };
+  const paint = (scene: Scene): void => {
+    const { size, view } = scene;
+    lay(scene);
+    scope.activate();
+    if (size.width !== seen?.width || size.height !== seen.height) {
+      scope.view.viewSize = new paper.Size(size.width, size.height);
+      seen = size;
+    }
     layer.matrix = new paper.Matrix(
       view.scale,
       0,
@@ -59,13 +71,12 @@ export const openPainter = (canvas: HTMLCanvasElement): Painter => {
       size.height / 2 + view.centre.y * view.scale,
     );
     scope.view.update();
-    last = scene;
   };
   const close = (): void => {
     scope.project.remove();
     scope.view?.remove();
   };
-  return { paint, close };
+  return { lay, paint, close };
 };
 
 /**
