@@ -4,6 +4,7 @@ import { SAME_POINT } from '../geometry/tolerance.ts';
 import type { Mark, TextMark } from './drawing.ts';
 import type { LabelWords } from './label-words.ts';
 import { grainMarks } from './marks/grain.ts';
+import { once } from './once.ts';
 import { SMALLEST_TEXT } from './roles.ts';
 import { findRoom, roomOf } from './room.ts';
 import { type Segment, segment, segmentsOf } from './segment.ts';
@@ -34,15 +35,19 @@ export interface PlacedLabel {
  * dimensions; then without the notes; then out into the seam allowance. Null where it fits nowhere.
  */
 export const meantLabel = (site: LabelSite): PlacedLabel | null => {
-  const { notes, wanted } = site;
-  const grain = movedGrain(site, site.walls, obstaclesOf(site.clear)) ?? site.grain;
-  const clear = obstaclesOf([...site.clear, ...grainMarks(grain)]);
-  const inside = [roomOf(site.walls, [...clear, ...obstaclesOf(site.rather)]), roomOf(site.walls, clear)];
+  const { notes, wanted, walls } = site;
+  const there = obstaclesOf(site.clear);
+  const grain = movedGrain(site, walls, there) ?? site.grain;
+  const clear = [...there, ...obstaclesOf(grainMarks(grain))];
+  const inside = [
+    once(() => roomOf(walls, [...clear, ...obstaclesOf(site.rather)])),
+    once(() => roomOf(walls, clear)),
+  ];
   const noted = { ...site, phrases: [...site.phrases, ...notes] };
   const label =
     (notes.length > 0 && setLabel(noted, inside, wanted)) ||
     setLabel(site, inside, wanted) ||
-    setLabel(site, [roomOf(site.silhouette, clear)], wanted, true);
+    setLabel(site, [once(() => roomOf(site.silhouette, clear))], wanted, true);
   return label && { label, grain, nameless: false };
 };
 
@@ -53,7 +58,7 @@ export const meantLabel = (site: LabelSite): PlacedLabel | null => {
 export const squeezedLabel = (site: LabelSite): PlacedLabel => {
   for (const nameless of [false, true]) {
     const clear = obstaclesOf(site.clear.filter((mark) => mark.kind === 'line' || !nameless));
-    const rooms = [roomOf(site.walls, clear), roomOf(site.silhouette, clear)];
+    const rooms = [once(() => roomOf(site.walls, clear)), once(() => roomOf(site.silhouette, clear))];
     const label = setLabel(site, rooms, site.wanted, true);
     const grain = label && movedGrain(site, site.silhouette, [...clear, ...obstaclesOf(label)]);
     if (label && grain) return { label, grain, nameless };

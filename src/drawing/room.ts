@@ -18,9 +18,15 @@ export interface Block {
 
 export const roomOf = (walls: readonly Segment[], obstacles: readonly Segment[]): Room => {
   const lines = new Float64Array(4 * (walls.length + obstacles.length));
-  [...walls, ...obstacles].forEach(({ x1, y1, x2, y2 }, i) => {
-    lines.set([x1, y1, x2, y2], 4 * i);
-  });
+  let at = 0;
+  const put = ({ x1, y1, x2, y2 }: Segment): void => {
+    lines[at++] = x1;
+    lines[at++] = y1;
+    lines[at++] = x2;
+    lines[at++] = y2;
+  };
+  walls.forEach(put);
+  obstacles.forEach(put);
   return { lines, wallCount: walls.length, ...boxOf(walls.map(({ x1, y1 }) => point(x1, y1))) };
 };
 

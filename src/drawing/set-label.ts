@@ -2,6 +2,7 @@ import { type Point, point, rotate } from '../geometry/point.ts';
 import type { TextMark } from './drawing.ts';
 import { gapAbove, inOneRun, type Setting, settingSize, stacked } from './label-settings.ts';
 import type { LabelWords } from './label-words.ts';
+import { once } from './once.ts';
 import { findRoom, quarterTurned, type Room } from './room.ts';
 import { blockSize } from './text-block.ts';
 
@@ -18,15 +19,15 @@ const QUARTER = Math.PI / 2;
  */
 export const setLabel = (
   words: LabelWords,
-  rooms: readonly Room[],
+  rooms: readonly (() => Room)[],
   wanted: Point,
   tight = false,
 ): TextMark[] | null => {
   const ways = tight ? [inOneRun, stacked] : [stacked, inOneRun];
-  const turnedRooms = rooms.map(quarterTurned);
+  const turned = rooms.map((room) => once(() => quarterTurned(room())));
   for (const way of ways) {
     for (const [i, room] of rooms.entries()) {
-      const found = firstThatFits(way(words), [room, turnedRooms[i]!], wanted, tight ? BARELY_CLEAR : CLEAR);
+      const found = firstThatFits(way(words), [room, turned[i]!], wanted, tight ? BARELY_CLEAR : CLEAR);
       if (found) return found;
     }
   }
@@ -35,16 +36,16 @@ export const setLabel = (
 
 const firstThatFits = (
   settings: Iterable<Setting>,
-  [room, turned]: readonly [Room, Room],
+  [room, turned]: readonly [() => Room, () => Room],
   wanted: Point,
   clear: number,
 ): TextMark[] | null => {
   for (const setting of settings) {
     const { width, height } = settingSize(setting);
     const block = { width: width + 2 * clear, height: height + 2 * clear };
-    const upright = findRoom(room, block, wanted);
+    const upright = findRoom(room(), block, wanted);
     if (upright) return placed(setting, upright, 0);
-    const aside = findRoom(turned, block, rotate(wanted, -QUARTER));
+    const aside = findRoom(turned(), block, rotate(wanted, -QUARTER));
     if (aside) return placed(setting, aside, QUARTER);
   }
   return null;
