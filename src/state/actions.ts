@@ -23,10 +23,21 @@ const wishing = (wish: Spec) => (derived(wish).draft === null ? { wish } : { wis
  * Changes a field while it is being moved: by a slider, or letter by letter. All changes of one field until `settle`
  * are one step of undo, and the table shows what lay there before as a ghost.
  */
-export const change = (field: FieldId, value: ParameterValue): void => {
+export const change = (field: FieldId, value: ParameterValue): void =>
+  moveTo(field, writeField(get().wish, field, value));
+
+/** Drafts ahead what a change would come to, so that the change itself takes little time. Gives the change. */
+export const foresee = (field: FieldId, value: ParameterValue): (() => void) => {
+  const { wish } = get();
+  const next = writeField(wish, field, value);
+  derived(next);
+  // Has something else been changed meanwhile?
+  return () => (get().wish === wish ? moveTo(field, next) : change(field, value));
+};
+
+const moveTo = (field: FieldId, wish: Spec): void => {
   if (get().moving?.field !== field) settle();
   const before = get();
-  const wish = writeField(before.wish, field, value);
   if (wish === before.wish) return;
   set({ ...wishing(wish), moving: before.moving ?? { field, from: before.good } });
   // The first change is the step; those that follow are part of it.

@@ -1,30 +1,48 @@
 /** In one frame no work is begun after this, ms: the rest of a sixtieth of a second is the browser's, to lay out and paint. */
 const ENOUGH = 4;
 
-const waiting: (() => void)[] = [];
+type Work = () => void;
+
+/** What follows from work that is done, and what is new. */
+const following: Work[] = [];
+const fresh: Work[] = [];
 let frame = 0;
 
 /**
- * Does a piece of work in the next frame, in the order of asking; what one piece asks for comes in the same frame if
- * there is time. On a slow machine drafting and painting thus take turns, and no frame holds up the hand for long.
+ * Does a piece of work in the next frame, and what it asks for in turn in the same frame if there is time. On a slow
+ * machine drafting, drawing and painting thus take turns, and no frame holds up the hand for long.
  */
-export const inFrame = (work: () => void): void => {
-  waiting.push(work);
-  if (frame === 0) frame = requestAnimationFrame(workOn);
+export const inFrame = (work: Work): void => {
+  following.push(work);
+  ask();
+};
+
+/** The same, once all that follows from earlier work is done: a new wish is taken up when the last one is painted. */
+export const inFrameAfterAll = (work: Work): void => {
+  fresh.push(work);
+  ask();
 };
 
 /** Takes back what was asked for and has not been done yet. */
-export const notInFrame = (work: () => void): void => {
-  const at = waiting.indexOf(work);
-  if (at >= 0) waiting.splice(at, 1);
+export const notInFrame = (work: Work): void => {
+  for (const list of [following, fresh]) {
+    const at = list.indexOf(work);
+    if (at >= 0) list.splice(at, 1);
+  }
 };
+
+const ask = (): void => {
+  if (frame === 0) frame = requestAnimationFrame(workOn);
+};
+
+const isWorkLeft = (): boolean => following.length + fresh.length > 0;
 
 const workOn = (): void => {
   const begun = performance.now();
   try {
-    do waiting.shift()?.();
-    while (waiting.length > 0 && performance.now() - begun < ENOUGH);
+    do (following.shift() ?? fresh.shift())?.();
+    while (isWorkLeft() && performance.now() - begun < ENOUGH);
   } finally {
-    frame = waiting.length > 0 ? requestAnimationFrame(workOn) : 0;
+    frame = isWorkLeft() ? requestAnimationFrame(workOn) : 0;
   }
 };

@@ -119,10 +119,17 @@ const openLayers = (layer: paper.Layer): ((scene: Scene, look: Look) => void) =>
     lines.lay(placed, look);
     measures.lay(measured, look);
     stepAside(texts.lay(placed, look), figures.lay(measured, look));
-    // The old outlines stand over the pieces that have taken their place.
-    const places = new Map(placed.map(({ drawing, at }) => [drawing.id, at]));
-    ghosts.lay(ghost.map(({ drawing, at }) => silhouette({ drawing, at: places.get(drawing.id) ?? at })));
+    ghosts.lay(changedFrom(ghost, placed));
   };
+};
+
+/** The old outlines of pieces that have changed, over those that have taken their place. */
+const changedFrom = (ghost: readonly Placed[], placed: readonly Placed[]): Lying[] => {
+  const now = new Map(placed.map((piece) => [piece.drawing.id, piece]));
+  return ghost.flatMap(({ drawing, at }) => {
+    const there = now.get(drawing.id);
+    return there?.drawing === drawing ? [] : [silhouette({ drawing, at: there?.at ?? at })];
+  });
 };
 
 const silhouette = ({ drawing, at }: Placed): Lying => ({ path: drawing.silhouette, at });
