@@ -9,6 +9,8 @@ const DRAGS = 3;
 const SECONDS = 4;
 /** ms. */
 const SLOWEST = 32;
+/** In so many frames at most a move of the mouse becomes a picture. */
+const TURNS = 4;
 /** Between two moves of the mouse, ms. */
 const BETWEEN = 16;
 
@@ -92,9 +94,9 @@ const drag = async (page: Page, name: string, ms: number): Promise<number[]> => 
   const frames = await page.evaluate((n) => window.frameTimes.slice(n), from);
   await page.mouse.up();
   await setTimeout(600);
-  // One frame drafts and the next paints: both count, frames at rest do not.
-  return frames.slice(2).flatMap(([now, painted], i) => {
-    const [before, earlier] = [frames[i + 1]!, frames[i]!];
-    return painted === earlier[1] ? [] : [now - before[0]];
+  // A wish is drafted, shown, drawn and painted in as many frames or fewer: all count, frames at rest do not.
+  return frames.slice(0, -1).flatMap(([now, painted], i) => {
+    const [, after] = frames[Math.min(i + TURNS, frames.length - 1)]!;
+    return painted === after ? [] : [frames[i + 1]![0] - now];
   });
 };

@@ -1,0 +1,79 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { inFrame, inFrameAfterAll, notInFrame } from '../../src/ui/frames.ts';
+
+/** A screen that draws a frame when it is told to, with a clock of its own. */
+let frames: (() => void)[] = [];
+let clock = 0;
+const nextFrame = (): void => {
+  for (const frame of frames.splice(0)) frame();
+};
+
+beforeEach(() => {
+  frames = [];
+  vi.stubGlobal('requestAnimationFrame', (frame: () => void) => frames.push(frame));
+  vi.spyOn(performance, 'now').mockImplementation(() => clock);
+});
+afterEach(() => {
+  while (frames.length > 0) nextFrame();
+  vi.unstubAllGlobals();
+  vi.restoreAllMocks();
+});
+
+describe('work in frames', () => {
+  const done: string[] = [];
+  const work = (name: string, ms: number, then?: () => void) => (): void => {
+    clock += ms;
+    done.push(name);
+    then?.();
+  };
+  beforeEach(() => {
+    done.length = 0;
+  });
+
+  it('is all done in one frame where it takes little time', () => {
+    inFrame(work('draft', 1, () => inFrame(work('draw', 1, () => inFrame(work('paint', 1))))));
+    nextFrame();
+    expect(done).toEqual(['draft', 'draw', 'paint']);
+    expect(frames).toEqual([]);
+  });
+
+  it('is done in turns, a frame for each, where it takes long', () => {
+    inFrame(work('draft', 10, () => inFrame(work('paint', 10))));
+    nextFrame();
+    expect(done).toEqual(['draft']);
+    nextFrame();
+    expect(done).toEqual(['draft', 'paint']);
+    expect(frames).toEqual([]);
+  });
+
+  it('ends one picture before it begins the next', () => {
+    const draft = (name: string) =>
+      work(`draft ${name}`, 10, () =>
+        inFrame(work(`draw ${name}`, 10, () => inFrame(work(`paint ${name}`, 10)))),
+      );
+    inFrameAfterAll(draft('one'));
+    nextFrame();
+    inFrameAfterAll(draft('two'));
+    for (let i = 0; i < 5; i++) nextFrame();
+    expect(done).toEqual(['draft one', 'draw one', 'paint one', 'draft two', 'draw two', 'paint two']);
+  });
+
+  it('can be taken back', () => {
+    const no = work('no', 1);
+    inFrame(no);
+    inFrame(work('yes', 1));
+    notInFrame(no);
+    nextFrame();
+    expect(done).toEqual(['yes']);
+  });
+
+  it('goes on after a piece of it has failed', () => {
+    inFrame(() => {
+      throw new Error('a slip');
+    });
+    inFrame(work('paint', 1));
+    expect(nextFrame).toThrow('a slip');
+    nextFrame();
+    expect(done).toEqual(['paint']);
+  });
+});
