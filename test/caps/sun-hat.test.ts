@@ -4,7 +4,7 @@ import { sunHatParameters } from '../../src/caps/sun-hat/parameters.ts';
 import { sunHat } from '../../src/caps/sun-hat/sun-hat.ts';
 import { type Side, walker } from '../../src/pattern/chain.ts';
 import { degrees } from '../../src/units.ts';
-import { describeFamily, HEADS } from './family.ts';
+import { describeFamily, expectSound, HEADS } from './family.ts';
 
 const defaults = defaultsOf(sunHatParameters);
 const HEAD = HEADS[3]!;
@@ -12,11 +12,7 @@ const HEAD = HEADS[3]!;
 // Refused only: gores that do not reach the middle, and a ring so level that it closes on itself.
 describeFamily(sunHat, {
   mostRefused: 60,
-  also: [
-    {},
-    { crown: 'tipped', brimPieces: '3', sideBandPieces: '2' },
-    { brimPieces: '4', brimShape: 'round', gores: 5, frontSeam: 'panel', lining: false },
-  ],
+  also: [{}, { crown: 'tipped', brimPieces: '3', sideBandPieces: '2' }],
 });
 
 describe('a sun hat', () => {
@@ -42,12 +38,14 @@ describe('a sun hat', () => {
     ]);
   });
 
-  test('has every gore seam meet a notch or a seam of the brim, however many gores and sections', () => {
+  test('is sound and has every gore seam meet a notch or a seam of the brim, however many gores and sections', () => {
     for (const gores of [4, 5, 6, 7, 8, 12]) {
       for (const frontSeam of ['seam', 'panel'] as const) {
         for (const brimPieces of ['whole', '2', '3', '4'] as const) {
           const values = { ...defaults, gores, frontSeam, brimPieces, brimDrop: degrees(30) };
-          const { pieces, seams } = sunHat.draft(values, HEAD).pattern;
+          const draft = sunHat.draft(values, HEAD);
+          expectSound(draft);
+          const { pieces, seams } = draft.pattern;
           const lower = seams.find(({ id }) => id === 'lowerEdge')!;
           const [crown, brim] = [lower.a, lower.b].map(walker(pieces)) as [Side, Side];
           const places = [...brim.joints, ...brim.stops.map(({ at }) => at)];

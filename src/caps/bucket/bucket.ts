@@ -1,6 +1,7 @@
 import { degrees } from '../../units.ts';
 import { brimFact } from '../parts/brim/brim-figures.ts';
-import { brimRatio, seamsOffQuarters } from '../parts/brimmed/brim-ratio.ts';
+import { jointsOffQuarters } from '../parts/brim/sections.ts';
+import { brimRatio } from '../parts/brimmed/brim-ratio.ts';
 import { brimmed } from '../parts/brimmed/brimmed.ts';
 import { withTurningGap } from '../parts/brimmed/turning-gap.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
@@ -44,7 +45,7 @@ const draftBucket = (values: BucketValues, head: Head): CapDraft => {
     head,
     ratio: brimRatio(values, head),
     twice: reversible,
-    seamsBelow: seamsOffQuarters(values),
+    seamsBelow: jointsOffQuarters(values),
   });
   const { slope, ...hat } = brimmed({
     shell,

@@ -1,6 +1,7 @@
 import type { Form } from '../form.ts';
 import { brimStrips } from '../parts/brim/form.ts';
-import { brimRatio, seamsOffQuarters } from '../parts/brimmed/brim-ratio.ts';
+import { jointsOffQuarters } from '../parts/brim/sections.ts';
+import { brimRatio } from '../parts/brimmed/brim-ratio.ts';
 import { brimOnCrown } from '../parts/brimmed/brimmed.ts';
 import { narrowingLayers, narrowingStrips } from '../parts/tipped-crown/narrowing-layers.ts';
 import type { Head } from '../style.ts';
@@ -9,7 +10,7 @@ import type { BucketValues } from './parameters.ts';
 /** A bucket hat in space: tip, side and upper brim. */
 export const bucketForm = (values: BucketValues, head: Head): Form => {
   const ratio = brimRatio(values, head);
-  const seamsBelow = seamsOffQuarters(values);
+  const seamsBelow = jointsOffQuarters(values);
   const { shell, opening } = narrowingLayers({
     values: { ...values, lining: false },
     head,

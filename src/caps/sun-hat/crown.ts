@@ -1,7 +1,8 @@
 import type { OvalParallel } from '../../geometry/oval-parallel.ts';
 import type { Piece } from '../../pattern/piece.ts';
 import type { EdgeUse, Seam } from '../../pattern/seam.ts';
-import { brimRatio, seamsOffQuarters } from '../parts/brimmed/brim-ratio.ts';
+import { jointsOffQuarters } from '../parts/brim/sections.ts';
+import { brimRatio } from '../parts/brimmed/brim-ratio.ts';
 import { goreFacts } from '../parts/gore/gore-facts.ts';
 import { goreLayers } from '../parts/gore/gore-layers.ts';
 import { tipFact } from '../parts/tip/tip-facts.ts';
@@ -37,7 +38,7 @@ export const sunHatCrown = (values: SunHatValues, head: Head): SunHatCrown => {
     const [fact] = goreFacts(values, head, 0);
     return { ...goreLayers(values, head, 0, 'lower'), opening: sunHatOpening(values, head), fact: fact! };
   }
-  const seamsBelow = seamsOffQuarters(values);
+  const seamsBelow = jointsOffQuarters(values);
   const { rim, ...layers } = narrowingLayers({ values, head, ratio: brimRatio(values, head), seamsBelow });
   return { ...layers, fact: tipFact(rim) };
 };

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Brim, type BrimMake, brim } from '../../../src/caps/parts/brim/brim.ts';
+import { type Brim, brim } from '../../../src/caps/parts/brim/brim.ts';
 import { brimEdgeSeam, brimInnerSeam, brimJoinSeams } from '../../../src/caps/parts/brim/brim-seams.ts';
 import { type BrimSlope, brimShape, outerGirth } from '../../../src/caps/parts/brim/brim-slope.ts';
 import { brimStrips } from '../../../src/caps/parts/brim/form.ts';
+import type { BrimMake } from '../../../src/caps/parts/brim/parameters.ts';
 import { brimProblems } from '../../../src/caps/parts/brim/problems.ts';
 import { stitchRows } from '../../../src/caps/parts/brim/stitch-rows.ts';
 import { areaOf } from '../../../src/geometry/area.ts';

@@ -4,9 +4,9 @@ import { between, type Point, point } from '../../../geometry/point.ts';
 import type { SlopeShape } from '../../../geometry/slope-shape.ts';
 import type { Cut, Notch, Piece, PieceMark } from '../../../pattern/piece.ts';
 import { mm, count as number, type Words, words } from '../../../words.ts';
-import type { BrimMake } from './brim.ts';
 import { brimFigures } from './brim-figures.ts';
 import type { BrimSlope } from './brim-slope.ts';
+import type { BrimMake } from './parameters.ts';
 import type { Section } from './sections.ts';
 import { FIRST_ROW, stitchRows } from './stitch-rows.ts';
 

@@ -5,7 +5,7 @@ import type { Side } from '../../../pattern/chain.ts';
 import type { Piece } from '../../../pattern/piece.ts';
 import { brimPiece } from './brim-piece.ts';
 import { type BrimSlope, brimShape, isOwnMirror, type Span } from './brim-slope.ts';
-import type { BrimValues } from './parameters.ts';
+import type { BrimMake } from './parameters.ts';
 import { type BrimLayer, brimLayer, type Place } from './places.ts';
 import {
   areMirrored,
@@ -16,12 +16,6 @@ import {
   stopsWithin,
 } from './ring-stops.ts';
 import { brimSections, type Section } from './sections.ts';
-
-/** What a brim's pieces follow from besides its slope. */
-export type BrimMake = Pick<
-  BrimValues,
-  'brimPieces' | 'brimHalves' | 'brimUnder' | 'brimBody' | 'brimStitched' | 'brimRowSpacing'
->;
 
 /** Upper and under brim: one set of pieces for both. */
 export interface Brim {

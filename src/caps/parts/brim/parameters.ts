@@ -109,3 +109,9 @@ export const brimParameters = {
 } as const satisfies ParameterTable;
 
 export type BrimValues = ValuesOf<typeof brimParameters>;
+
+/** What a brim's pieces follow from besides its slope. */
+export type BrimMake = Pick<
+  BrimValues,
+  'brimPieces' | 'brimHalves' | 'brimUnder' | 'brimBody' | 'brimStitched' | 'brimRowSpacing'
+>;

@@ -40,9 +40,12 @@ export const brimSections = ({
   }
 };
 
-/** Where the ring's pieces meet, in parts of the girth from the centre back, that itself aside. */
-export const brimJoints = (values: Pick<BrimValues, 'brimPieces' | 'brimHalves'>): readonly number[] => {
-  const ends = brimSections(values).flatMap(({ from, to }) => [from, to]);
-  const onRight = [...new Set(ends)].filter((at) => at > 0 && at <= 1 / 2);
-  return [...new Set([...onRight, ...onRight.map((at) => 1 - at)])].sort((a, b) => a - b);
+/** Where the ring's pieces meet between the quarters, in parts of the girth from the centre back. */
+export const jointsOffQuarters = (
+  values: Pick<BrimValues, 'brimPieces' | 'brimHalves'>,
+): readonly number[] => {
+  const onRight = brimSections(values)
+    .map(({ to }) => to)
+    .filter((at) => at < 1 / 2 && !Number.isInteger(at * 4));
+  return [...onRight, ...onRight.map((at) => 1 - at)];
 };
