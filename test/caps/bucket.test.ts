@@ -49,14 +49,14 @@ describe('a bucket hat', () => {
       'Lining side lining 1',
       'Sweatband lining 1',
     ]);
-    expect(cut({ reversible: true, brimUnder: 'lining', brimBody: 'none' })).toEqual([
+    expect(cut({ reversible: true, lining: false, brimUnder: 'lining', brimBody: 'none' })).toEqual([
       'Tip outer 1',
       'Side outer 1',
       'Brim outer 2',
       'Lining tip outer 1',
       'Lining side outer 1',
     ]);
-    expect(cut({ reversible: true, lining: false, brimUnder: 'lining', brimBody: 'stiffener' })).toEqual([
+    expect(cut({ lining: false, brimUnder: 'lining', brimBody: 'stiffener' })).toEqual([
       'Tip outer 1',
       'Side outer 1',
       'Brim outer 1, lining 1, stiffener 1',

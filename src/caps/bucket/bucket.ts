@@ -9,7 +9,7 @@ import { tipFact } from '../parts/tip/tip-facts.ts';
 import { narrowingLayers } from '../parts/tipped-crown/narrowing-layers.ts';
 import type { CapDraft, Head, Style } from '../style.ts';
 import { bucketForm } from './form.ts';
-import { type BucketValues, bucketParameters, isReversible } from './parameters.ts';
+import { type BucketValues, bucketParameters } from './parameters.ts';
 import { bucketProblems } from './problems.ts';
 
 /** A tip, a side that narrows upwards, a stitched brim all round, a lining with a sweatband or a second hat inside. */
@@ -26,7 +26,7 @@ export const bucket: Style<BucketValues> = {
     },
     {
       name: 'Both ways out',
-      values: { reversible: true, lining: true, brimWidth: 66, brimDrop: degrees(45), brimBody: 'none' },
+      values: { reversible: true, brimWidth: 66, brimDrop: degrees(45), brimBody: 'none' },
     },
     {
       name: 'For a child, with room to grow',
@@ -39,9 +39,9 @@ export const bucket: Style<BucketValues> = {
 };
 
 const draftBucket = (values: BucketValues, head: Head): CapDraft => {
-  const reversible = isReversible(values);
+  const { reversible } = values;
   const { shell, lining, opening, rim } = narrowingLayers({
-    values,
+    values: { ...values, lining: values.lining || reversible },
     head,
     ratio: brimRatio(values, head),
     twice: reversible,

@@ -7,21 +7,24 @@ import { allowanceParameters } from '../parts/seams/parameters.ts';
 import { sweatbandParameters } from '../parts/sweatband/parameters.ts';
 import { narrowingCrownParameters } from '../parts/tipped-crown/parameters.ts';
 
+const oneWay = { key: 'reversible', is: false } as const;
+
 /** Everything that can be wished of a bucket hat. Defaults and usual ranges are common practice of the trade. */
 export const bucketParameters = {
   ease: easeParameter([6, 25], inches(1 / 2)),
   ...brimParameters,
+  brimUnder: { ...brimParameters.brimUnder, when: oneWay },
   ...narrowingCrownParameters,
-  ...hatLiningParameters,
   reversible: {
     kind: 'switch',
     label: 'Reversible',
     help: 'Two hats of outer cloth, one inside the other, sewn together at the brim’s edge.',
     group: 'lining',
     default: false,
-    when: { key: 'lining', is: true },
   },
-  ...sweatbandParameters,
+  lining: { ...hatLiningParameters.lining, when: oneWay },
+  liningTake: hatLiningParameters.liningTake,
+  sweatbandHeight: { ...sweatbandParameters.sweatbandHeight, when: oneWay },
   ...allowanceParameters(
     'crownAllowance',
     'sideAllowance',
@@ -32,6 +35,3 @@ export const bucketParameters = {
 } as const satisfies ParameterTable;
 
 export type BucketValues = ValuesOf<typeof bucketParameters>;
-
-/** Whether it can be worn either way out. */
-export const isReversible = ({ lining, reversible }: BucketValues): boolean => lining && reversible;
