@@ -6,6 +6,7 @@ import { scrub } from '../../src/caps/scrub/scrub.ts';
 import { areaOf } from '../../src/geometry/area.ts';
 import { developability } from '../../src/geometry/developability.ts';
 import { pathLength } from '../../src/geometry/measure.ts';
+import { checkSeams } from '../../src/pattern/seam-check.ts';
 import { inches } from '../../src/units.ts';
 import { describeFamily, HEADS, outlineOf } from './family.ts';
 import { timesSewn } from './times-sewn.ts';
@@ -80,5 +81,19 @@ describe('a scrub cap', () => {
   test('warns of ties on a child’s cap, and has none unless they are wished', () => {
     expect(defaults.backTie).toBe('elastic');
     expect(pieceOf('tie', { backTie: 'ties' }).notes.flat().join(' ')).toMatch(/child/);
+  });
+
+  test('goes further round where its cloth is thick, and every seam still meets', () => {
+    const turn = { shell: 14, inner: 2, lining: 6, outer: 1.2 };
+    for (const also of [{}, { backTie: 'ties' }] as const) {
+      const values = { ...defaults, ...also };
+      const { pattern, finishedGirth } = scrub.draft(values, { ...HEAD, turn });
+      expect(finishedGirth).toBe(HEAD.girth + defaults.ease);
+      const reports = checkSeams(pattern);
+      for (const { seam, meets } of reports) expect(meets, seam.name).toBe(true);
+      const lower = reports.find(({ seam }) => seam.id === 'lowerEdge')!;
+      expect(Math.abs(lower.a - finishedGirth - turn.shell)).toBeLessThan(0.1);
+      expect(Math.abs(lower.b - finishedGirth - turn.inner)).toBeLessThan(0.1);
+    }
   });
 });

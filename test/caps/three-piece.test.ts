@@ -144,4 +144,18 @@ describe('a three-piece flat cap', () => {
       edge,
     );
   });
+
+  test('goes further round where its cloth is thick, and every seam still meets', () => {
+    const turn = { shell: 14, inner: 2, lining: 6, outer: 1.2 };
+    for (const also of [{}, { lining: false }, { visorSource: 'none' }] as const) {
+      const values = { ...defaults, ...also };
+      const { pattern, finishedGirth } = threePiece.draft(values, { ...HEAD, turn });
+      expect(finishedGirth).toBe(HEAD.girth + defaults.ease);
+      const reports = checkSeams(pattern);
+      for (const { seam, meets } of reports) expect(meets, seam.name).toBe(true);
+      const lower = reports.find(({ seam }) => seam.id === 'lowerEdge')!;
+      expect(Math.abs(lower.a - finishedGirth - turn.shell)).toBeLessThan(0.1);
+      expect(Math.abs(lower.b - finishedGirth - turn.inner)).toBeLessThan(0.1);
+    }
+  });
 });

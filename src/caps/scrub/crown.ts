@@ -1,5 +1,6 @@
 import { reversedCurve } from '../../geometry/curve.ts';
 import { point } from '../../geometry/point.ts';
+import { openingOf } from '../opening.ts';
 import { type OpeningCurve, openingCurve } from '../parts/top-and-sides/opening-curve.ts';
 import { bend, fullest, tuckedIn } from '../parts/top-and-sides/profile.ts';
 import {
@@ -13,7 +14,7 @@ import type { ScrubValues } from './parameters.ts';
 /** The opening of a scrub cap: straight across the ends of its strip, along the head's oval at the sides. */
 export const scrubOpening = (values: ScrubValues, head: Head): OpeningCurve =>
   openingCurve({
-    girth: head.girth + values.ease,
+    girth: openingOf(head, values.ease).shell,
     ratio: head.ratio,
     frontWidth: values.stripWidth,
     backWidth: values.stripWidth,

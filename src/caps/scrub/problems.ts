@@ -1,5 +1,6 @@
 import type { Problem } from '../../pattern/problem.ts';
 import { mm, words } from '../../words.ts';
+import { openingOf } from '../opening.ts';
 import { crownTooLow, endTooWide } from '../parts/top-and-sides/problems.ts';
 import type { Head } from '../style.ts';
 import { checkValues, fieldOf } from '../validate.ts';
@@ -14,12 +15,15 @@ const WIDEST_STRIP = 0.85;
 export const scrubProblems = (values: ScrubValues, head: Head): readonly Problem[] => {
   const outOfRange = checkValues(scrubParameters, values);
   if (outOfRange.length > 0) return outOfRange;
-  const girth = head.girth + values.ease;
-  const tooWide = endTooWide('stripWidth', values.stripWidth, WIDEST_STRIP, { ...head, girth });
+  const { shell, inner } = openingOf(head, values.ease);
+  const tooWide = endTooWide('stripWidth', values.stripWidth, WIDEST_STRIP, {
+    ...head,
+    girth: shell,
+  });
   return [
     ...tooWide,
     ...(tooWide.length > 0 ? [] : tooLow(values, head)),
-    ...elasticTooLong(values, girth),
+    ...elasticTooLong(values, inner),
     ...tieTooWide(values),
   ];
 };

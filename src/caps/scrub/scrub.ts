@@ -1,11 +1,13 @@
 import { pathLength } from '../../geometry/measure.ts';
-import { walker } from '../../pattern/chain.ts';
+import { sideScaled, walker } from '../../pattern/chain.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Figure } from '../../pattern/piece.ts';
 import { exactMm, mm, words } from '../../words.ts';
+import { type Opening, openingOf } from '../opening.ts';
 import { backSeam } from '../parts/band/band-seams.ts';
+import { girthFigures } from '../parts/girth-figures.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
-import { ring } from '../parts/seams/seam.ts';
+import { inside, ring } from '../parts/seams/seam.ts';
 import type { OpeningCurve } from '../parts/top-and-sides/opening-curve.ts';
 import { topAndSides } from '../parts/top-and-sides/top-and-sides.ts';
 import type { TopAndSidesShape } from '../parts/top-and-sides/top-and-sides-shape.ts';
@@ -31,11 +33,13 @@ export const scrub: Style<ScrubValues> = {
   ],
   problems: scrubProblems,
   draft: (values, head) => draftScrub(values, head),
+  inside: () => ['outer'],
   form: scrubForm,
 };
 
 const draftScrub = (values: ScrubValues, head: Head): CapDraft => {
-  const finishedGirth = head.girth + values.ease;
+  const girths = openingOf(head, values.ease);
+  const within = girths.inner / girths.shell;
   const opening = scrubOpening(values, head);
   const shape = scrubShape(values, opening);
   const crown = topAndSides({
@@ -45,21 +49,34 @@ const draftScrub = (values: ScrubValues, head: Head): CapDraft => {
     opening,
     topName: 'Centre strip',
     visorStretch: 0,
-    topFigures: [lengthFigure(values, opening, shape), edgeFigure(opening)],
+    topFigures: [
+      ...girthFigures(head, values.ease),
+      edgeFigure(opening),
+      lengthFigure(values, opening, shape),
+    ],
     sideFigures: sideFigures(shape),
   });
-  const strip = casing(walker(crown.pieces)(crown.lower), values);
+  const strip = casing(sideScaled(walker(crown.pieces)(crown.lower), within), values);
   const ties = values.backTie === 'ties';
   const pattern: Pattern = {
-    pieces: [...crown.pieces, strip, ...(ties ? [tie(values, finishedGirth)] : [])],
+    pieces: [...crown.pieces, strip, ...(ties ? [tie(values, girths.inner)] : [])],
     seams: [
       ...crown.seams,
       ...(ties ? tieSeams() : [backSeam('casingBack', 'Casing back seam', 'casing')]),
-      ring('lowerEdge', 'Cap to casing, lower edge', 'lower', crown.lower, [casingEdge]),
+      inside(
+        ring('lowerEdge', 'Crown to casing, lower edge', 'lower', crown.lower, [casingEdge]),
+        girths.shell,
+        girths.inner,
+      ),
     ],
     allowances: allowancesOf(values),
   };
-  return { finishedGirth, facts: facts(values, opening, shape), insert: null, pattern };
+  return {
+    finishedGirth: girths.finished,
+    facts: facts(values, girths, opening, shape),
+    insert: null,
+    pattern,
+  };
 };
 
 const lengthFigure = (
@@ -78,7 +95,7 @@ const lengthFigure = (
 };
 
 const edgeFigure = ({ frontLength, sideLength }: OpeningCurve): Figure => ({
-  name: 'Finished girth',
+  name: 'Lower edge, all the way round',
   formula: '2 × width of the strip + 2 × lower edge of a side',
   worked: words`2 × ${exactMm(frontLength)} + 2 × ${exactMm(sideLength)} = ${exactMm(2 * (frontLength + sideLength))}`,
 });
@@ -91,8 +108,12 @@ const sideFigures = (shape: TopAndSidesShape): readonly Figure[] => [
   },
 ];
 
-const facts = (values: ScrubValues, opening: OpeningCurve, shape: TopAndSidesShape): readonly Fact[] => {
-  const girth = 2 * (opening.frontLength + opening.sideLength);
+const facts = (
+  values: ScrubValues,
+  { inner: girth }: Opening,
+  opening: OpeningCurve,
+  shape: TopAndSidesShape,
+): readonly Fact[] => {
   const rests: Fact = {
     id: 'rests',
     name: 'Elastic at rest',

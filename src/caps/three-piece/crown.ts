@@ -1,3 +1,4 @@
+import { openingOf } from '../opening.ts';
 import { frontBow, type OpeningCurve, openingCurve } from '../parts/top-and-sides/opening-curve.ts';
 import {
   type ProfilePart,
@@ -10,13 +11,22 @@ import { capProfile } from './profile.ts';
 
 /** The opening of a three-piece flat cap: the head's oval, flattened a little at the back between the seams. */
 export const capOpening = (values: ThreePieceValues, head: Head): OpeningCurve =>
-  openingCurve({
-    girth: head.girth + values.ease,
+  layerOpening(values, head, openingOf(head, values.ease).shell);
+
+/** The lining's: smaller all over by as much as it lies inside the shell. */
+export const liningOpening = (values: ThreePieceValues, head: Head): OpeningCurve =>
+  layerOpening(values, head, openingOf(head, values.ease).lining);
+
+const layerOpening = (values: ThreePieceValues, head: Head, girth: number): OpeningCurve => {
+  const share = girth / openingOf(head, values.ease).shell;
+  return openingCurve({
+    girth,
     ratio: head.ratio,
-    frontWidth: values.topFrontWidth,
-    backWidth: values.topBackWidth,
+    frontWidth: values.topFrontWidth * share,
+    backWidth: values.topBackWidth * share,
     roundFront: true,
   });
+};
 
 type CrownWish = Pick<
   ThreePieceValues,

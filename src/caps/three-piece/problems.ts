@@ -1,4 +1,5 @@
 import type { Problem } from '../../pattern/problem.ts';
+import { openingOf } from '../opening.ts';
 import { crownTooLow, endTooWide } from '../parts/top-and-sides/problems.ts';
 import { visorProblems } from '../parts/visor/problems.ts';
 import type { Head } from '../style.ts';
@@ -13,7 +14,7 @@ const WIDEST_END = 0.75;
 export const threePieceProblems = (values: ThreePieceValues, head: Head): readonly Problem[] => {
   const outOfRange = checkValues(threePieceParameters, values);
   if (outOfRange.length > 0) return outOfRange;
-  const round = { ...head, girth: head.girth + values.ease };
+  const round = { ...head, girth: openingOf(head, values.ease).shell };
   const tooWide = [
     ...endTooWide('topFrontWidth', values.topFrontWidth, WIDEST_END, round),
     ...endTooWide('topBackWidth', values.topBackWidth, WIDEST_END, round),

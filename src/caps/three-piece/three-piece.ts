@@ -1,21 +1,20 @@
 import { pathLength } from '../../geometry/measure.ts';
 import { line } from '../../geometry/path.ts';
 import { point } from '../../geometry/point.ts';
-import { stretchOf, walker } from '../../pattern/chain.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Figure, PieceMark } from '../../pattern/piece.ts';
 import { exactMm, mm, ratio, words } from '../../words.ts';
+import { openingOf } from '../opening.ts';
+import { girthFigures } from '../parts/girth-figures.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
-import { ring } from '../parts/seams/seam.ts';
-import { sweatband, sweatbandBackSeam, sweatbandEdge } from '../parts/sweatband/sweatband.ts';
+import { turnedIn } from '../parts/sweatband/turned-in.ts';
 import { frontBow, type OpeningCurve } from '../parts/top-and-sides/opening-curve.ts';
 import { sideDepth } from '../parts/top-and-sides/side-depth.ts';
 import { topAndSides } from '../parts/top-and-sides/top-and-sides.ts';
 import type { TopAndSidesShape } from '../parts/top-and-sides/top-and-sides-shape.ts';
-import { visorMeeting, visorParts } from '../parts/visor/visor-parts.ts';
-import { visorEdgeSeam, visorSeam } from '../parts/visor/visor-seams.ts';
+import { visorParts } from '../parts/visor/visor-parts.ts';
 import type { CapDraft, Fact, Head, Style } from '../style.ts';
-import { capOpening, crownShape, liningWish, profileOf } from './crown.ts';
+import { capOpening, crownShape, liningOpening, liningWish, profileOf } from './crown.ts';
 import { threePieceForm } from './form.ts';
 import { type ThreePieceValues, threePieceParameters } from './parameters.ts';
 import { threePieceProblems } from './problems.ts';
@@ -35,15 +34,17 @@ export const threePiece: Style<ThreePieceValues> = {
   ],
   problems: threePieceProblems,
   draft: (values, head) => draftThreePiece(values, head),
+  // The sweatband lies inside the lining.
+  inside: ({ lining }) => (lining ? ['lining', 'lining'] : ['lining']),
   form: threePieceForm,
 };
 
 const draftThreePiece = (values: ThreePieceValues, head: Head): CapDraft => {
-  const finishedGirth = head.girth + values.ease;
+  const girths = openingOf(head, values.ease);
   const opening = capOpening(values, head);
-  const peak = visorParts(values, { ...head, girth: finishedGirth });
+  const visor = visorParts(values, { ...head, girth: girths.shell });
 
-  // The shell, with the visor's place on its edge.
+  // The shell, with the visor's place on its edge; and the lining.
   const shape = crownShape(values, opening);
   const shell = topAndSides({
     layer: 'shell',
@@ -51,47 +52,48 @@ const draftThreePiece = (values: ThreePieceValues, head: Head): CapDraft => {
     shape,
     opening,
     topName: 'Top',
-    visorStretch: peak.stretch,
-    topMarks: peak.stretch > 0 ? tacking(values, opening, shape) : [],
-    topFigures: topFigures(values, opening, shape),
+    visorStretch: visor.stretch,
+    topMarks: visor.stretch > 0 ? tacking(values, opening, shape) : [],
+    topFigures: [
+      ...girthFigures(head, values.ease),
+      edgeFigure(opening),
+      ...lengthFigures(values, opening, shape),
+    ],
     topNotes: [
-      words`Clip the allowance of the top where its seam goes round the overhang.`,
-      ...(peak.stretch > 0 ? [words`When all is sewn, tack the fold of the front down to the visor.`] : []),
+      words`Clip its allowance where the seams go round the overhang.`,
+      ...(visor.stretch > 0 ? [words`Tack the fold down to the visor last.`] : []),
     ],
     sideFigures: sideFigures(shape),
   });
+  const lining = values.lining
+    ? liningCrown(values, head, (visor.stretch * girths.lining) / girths.shell)
+    : null;
 
-  // Inside: the lining, and a sweatband along the edge.
-  const lining = values.lining ? liningCrown(values, opening, peak.stretch) : null;
-  const walk = walker(shell.pieces);
-  const band = sweatband(walk(shell.lower), values.sweatbandHeight);
-  const front = stretchOf(
-    shell.pieces,
-    shell.lower,
-    (finishedGirth - peak.stretch) / 2,
-    (finishedGirth + peak.stretch) / 2,
-  );
-  const visor = peak.stretch > 0 ? visorMeeting(peak, walk(front)) : peak;
-
+  // All of them meet at the lower edge.
+  const edge = turnedIn({
+    shell,
+    lining,
+    visor,
+    kind: 'sweatband',
+    opening: girths,
+    height: values.sweatbandHeight,
+  });
   const pattern: Pattern = {
-    pieces: [...shell.pieces, ...visor.pieces, ...(lining?.pieces ?? []), band],
-    seams: [
-      ...shell.seams,
-      ...(lining?.seams ?? []),
-      ...(peak.stretch > 0 ? [visorEdgeSeam(), visorSeam('front of the cap', front)] : []),
-      ...(lining
-        ? [ring('liningEdge', 'Cap to lining, lower edge', 'lower', shell.lower, lining.lower)]
-        : []),
-      sweatbandBackSeam(),
-      ring('lowerEdge', 'Cap to sweatband, lower edge', 'lower', shell.lower, [sweatbandEdge]),
-    ],
+    pieces: [...shell.pieces, ...edge.visor, ...(lining?.pieces ?? []), edge.sweatband],
+    seams: [...edge.first, ...shell.seams, ...(lining?.seams ?? []), ...edge.seams],
     allowances: allowancesOf(values),
   };
-  return { finishedGirth, facts: facts(values, opening, shape), insert: peak.insert, pattern };
+  return {
+    finishedGirth: girths.finished,
+    facts: facts(values, opening, shape),
+    insert: visor.insert,
+    pattern,
+  };
 };
 
-const liningCrown = (values: ThreePieceValues, opening: OpeningCurve, visorStretch: number) => {
+const liningCrown = (values: ThreePieceValues, head: Head, visorStretch: number) => {
   const { crownHeight, topWidth, liningTake: take } = values;
+  const opening = liningOpening(values, head);
   const less = (name: string, shell: number): Figure => ({
     name: `${name} of the lining`,
     formula: `${name.toLowerCase()} − lining smaller by`,
@@ -108,23 +110,25 @@ const liningCrown = (values: ThreePieceValues, opening: OpeningCurve, visorStret
   });
 };
 
-/** Clear of the centre line on either hand, mm. */
+/** How much of the fold is tacked, and how far clear of the centre line on either hand it begins, mm. */
+const TACKED = 0.75;
 const TACK_GAP = 6;
 
 /** Along the fold of the overhang, where it lies on the visor. */
 const tacking = (
   values: ThreePieceValues,
   opening: OpeningCurve,
-  { length }: TopAndSidesShape,
+  { length, seam }: TopAndSidesShape,
 ): readonly PieceMark[] => {
   const [start, underLip] = profileOf(values, opening);
   const fold = length / 2 - pathLength([start!.curve, underLip!.curve]);
   const stretch = (from: number, to: number): PieceMark => ({
     kind: 'stretch',
     path: [line(point(from, fold), point(to, fold))],
-    name: 'tack to the visor',
+    name: 'tack down',
   });
-  const far = opening.front.x * 0.9;
+  const foremost = seam.reduce((p, q) => (q.y > p.y ? q : p));
+  const far = foremost.x * TACKED;
   return [stretch(far, TACK_GAP), stretch(-TACK_GAP, -far)];
 };
 
@@ -132,7 +136,7 @@ const tacking = (
 const centreLength = (opening: OpeningCurve, { length }: TopAndSidesShape): number =>
   length - frontBow(opening);
 
-const topFigures = (
+const lengthFigures = (
   values: ThreePieceValues,
   opening: OpeningCurve,
   shape: TopAndSidesShape,
@@ -153,12 +157,11 @@ const topFigures = (
       formula: 'length of the top × its widest place',
       worked: words`${exactMm(length)} × ${ratio(values.topWidest)} = ${exactMm(values.topWidest * length)}`,
     },
-    edgeFigure(opening),
   ];
 };
 
 const edgeFigure = ({ frontLength, backLength, sideLength }: OpeningCurve): Figure => ({
-  name: 'Finished girth',
+  name: 'Lower edge, all the way round',
   formula: 'front of the top + 2 × lower edge of a side + back of the top',
   worked: words`${exactMm(frontLength)} + 2 × ${exactMm(sideLength)} + ${exactMm(backLength)} = ${exactMm(frontLength + 2 * sideLength + backLength)}`,
 });
@@ -177,7 +180,7 @@ const facts = (values: ThreePieceValues, opening: OpeningCurve, shape: TopAndSid
     name: 'Top',
     figure: words`${mm(centreLength(opening, shape))} × ${mm(values.topWidth)}`,
     title: 'The top',
-    reckoning: topFigures(values, opening, shape).slice(0, 2),
+    reckoning: lengthFigures(values, opening, shape),
   },
   {
     id: 'side',

@@ -1,6 +1,6 @@
 import { pathLength, pointAt } from '../../../geometry/measure.ts';
 import { line } from '../../../geometry/path.ts';
-import { between, point } from '../../../geometry/point.ts';
+import { add, between, point } from '../../../geometry/point.ts';
 import type { Notch, Piece } from '../../../pattern/piece.ts';
 import type { OpeningCurve } from './opening-curve.ts';
 import { SEAM_NOTCHES } from './seam-notches.ts';
@@ -26,7 +26,7 @@ export const sidePiece = (wish: LayerWish, id: string, name: string): Piece => {
     notches: [...seamNotches(pathLength(seam)), ...edgeNotches(wish.opening, wish.visorStretch)],
     centreLines: [],
     marks: frontAndBack(wish),
-    labelAt: between(depth.from, depth.to, 0.62),
+    labelAt: add(between(depth.from, depth.to, 0.62), point(-reach * 1.1, 0)),
     dimensions: [
       { name: 'Depth', along: [line(depth.from, depth.to)] },
       { name: 'Lower edge', along: lower },

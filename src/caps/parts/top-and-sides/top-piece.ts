@@ -1,10 +1,12 @@
 import { pathLength, pointAt } from '../../../geometry/measure.ts';
 import { line, type Path, pathEnd, pathStart } from '../../../geometry/path.ts';
 import { between, type Point, point } from '../../../geometry/point.ts';
+import { SAME_POINT } from '../../../geometry/tolerance.ts';
 import type { Notch, Piece } from '../../../pattern/piece.ts';
 import type { OpeningCurve } from './opening-curve.ts';
 import { SEAM_NOTCHES } from './seam-notches.ts';
 import type { LayerWish } from './top-and-sides.ts';
+import type { TopAndSidesShape } from './top-and-sides-shape.ts';
 
 /** The top, front upwards. */
 export const topPiece = (wish: LayerWish, id: string, name: string): Piece => {
@@ -23,16 +25,20 @@ export const topPiece = (wish: LayerWish, id: string, name: string): Piece => {
       { name: 'left', path: left, kind: 'gore' },
     ],
     foldable: true,
-    grain: [point(widest.x * 0.55, -length * 0.18), point(widest.x * 0.55, length * 0.18)],
+    grain: [point(widest.x * 0.55, -length * 0.06), point(widest.x * 0.55, length * 0.22)],
     notches: [...seamNotches(pathLength(right)), ...edgeNotches(wish.opening, wish.visorStretch)],
     centreLines: centreLines(widest.x, point(0, -length / 2), heel),
     marks: wish.topMarks ?? [],
     labelAt: point(-widest.x * 0.42, 0),
     dimensions: [
       { name: 'Length', along: [line(point(0, -length / 2), heel)] },
-      { name: 'Widest', along: [line(point(-widest.x, widest.y), widest)] },
-      { name: 'Front', along: [line(pathEnd(right), pathStart(left))] },
-      { name: 'Back', along: back },
+      ...(isStrip(top)
+        ? [{ name: 'Width', along: back }]
+        : [
+            { name: 'Widest', along: [line(point(-widest.x, widest.y), widest)] },
+            { name: 'Front', along: [line(pathEnd(right), pathStart(left))] },
+            { name: 'Back', along: back },
+          ]),
     ],
     figures: wish.topFigures ?? [],
     notes: wish.topNotes ?? [],
@@ -68,6 +74,10 @@ const edgeNotches = ({ frontLength, backLength }: OpeningCurve, visorStretch: nu
       )
     : []),
 ];
+
+/** Of one width all along. */
+const isStrip = ({ right }: TopAndSidesShape['top']): boolean =>
+  right.every(({ from, to }) => Math.abs(from.x - to.x) <= SAME_POINT);
 
 /** The joint of the edge that stands out furthest: near enough to measure across at. */
 const widestOf = (right: Path) => right.map((curve) => curve.to).reduce((p, q) => (q.x > p.x ? q : p));
