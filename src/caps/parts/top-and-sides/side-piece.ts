@@ -26,7 +26,7 @@ export const sidePiece = (wish: LayerWish, id: string, name: string): Piece => {
     notches: [...seamNotches(pathLength(seam)), ...edgeNotches(wish.opening, wish.visorStretch)],
     centreLines: [],
     marks: frontAndBack(wish),
-    labelAt: add(between(depth.from, depth.to, 0.62), point(-reach * 1.1, 0)),
+    labelAt: add(between(depth.from, depth.to, 0.57), point(-reach * 1.25, 0)),
     dimensions: [
       { name: 'Depth', along: [line(depth.from, depth.to)] },
       { name: 'Lower edge', along: lower },
