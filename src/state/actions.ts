@@ -10,6 +10,7 @@ import { type FieldId, readField, writeField } from './field.ts';
 import type { Stage } from './stage.ts';
 import type { Detail, Studio, Theme } from './state.ts';
 import { past, useStudio } from './studio.ts';
+import type { WornWish } from './worn-wish.ts';
 
 const get = useStudio.getState;
 const set = (changed: Partial<Studio>): void => {
@@ -141,6 +142,10 @@ export const choose = (chosen: string | null): void => set({ chosen });
 export const light = (lit: string | null): void => {
   if (get().lit !== lit) set({ lit });
 };
+export const lightSeam = (litSeam: string | null): void => {
+  if (get().litSeam !== litSeam) set({ litSeam });
+};
+export const putWorn = (changed: Partial<WornWish>): void => set({ worn: { ...get().worn, ...changed } });
 /** Opens one reckoning beside the table, or closes it. */
 export const open = (detail: Detail | null): void => set({ detail });
 export const putTheme = (theme: Theme): void => set({ theme });

@@ -4,6 +4,7 @@ import { derived } from './derived.ts';
 import { type Stage, stages } from './stage.ts';
 import type { Studio, Theme } from './state.ts';
 import { decodeTyped, type Typed } from './typed.ts';
+import { decodeWorn, type WornWish } from './worn-wish.ts';
 
 /** The part of the state that outlives a reload. */
 export interface Kept {
@@ -12,17 +13,19 @@ export interface Kept {
   readonly typed: Readonly<Record<string, Typed>>;
   readonly stage: Stage;
   readonly theme: Theme;
+  readonly worn: WornWish;
 }
 
-export const toKeep = ({ wish, good, typed, stage, theme }: Studio): Kept => ({
+export const toKeep = ({ wish, good, typed, stage, theme, worn }: Studio): Kept => ({
   wish: encodeSpec(wish),
   good: encodeSpec(good),
   typed,
   stage,
   theme,
+  worn,
 });
 
-type Restored = Pick<Studio, 'wish' | 'good' | 'typed' | 'stage' | 'theme' | 'notice'>;
+type Restored = Pick<Studio, 'wish' | 'good' | 'typed' | 'stage' | 'theme' | 'worn' | 'notice'>;
 
 /** The styles that have to be there before what was kept can be read. */
 export const stylesKept = (kept: unknown): readonly StyleId[] => {
@@ -45,6 +48,7 @@ export const restore = (kept: unknown, first: Studio): Restored => {
     typed: decodeTyped(data.typed),
     stage: stages.find((stage) => stage === data.stage) ?? first.stage,
     theme: data.theme === 'light' || data.theme === 'dark' ? data.theme : 'system',
+    worn: decodeWorn(data.worn),
     notice: noticeOf(repaired),
   };
 };

@@ -2,6 +2,7 @@ import type { Spec } from '../design/spec.ts';
 import type { FieldId } from './field.ts';
 import type { Stage } from './stage.ts';
 import type { Typed } from './typed.ts';
+import type { WornWish } from './worn-wish.ts';
 
 export type Theme = 'system' | 'light' | 'dark';
 
@@ -19,8 +20,11 @@ export interface Studio {
   /** The piece chosen, and the piece pointed at, by id. */
   readonly chosen: string | null;
   readonly lit: string | null;
+  /** The seam pointed at, by id. */
+  readonly litSeam: string | null;
   readonly detail: Detail | null;
   readonly theme: Theme;
+  readonly worn: WornWish;
   /** The field being changed right now, and what lay on the table before: one drag is one step of undo. */
   readonly moving: { readonly field: FieldId; readonly from: Spec } | null;
   /** A calm word to the user about something that happened outside their work. */

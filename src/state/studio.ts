@@ -6,6 +6,7 @@ import { defaultSpec } from '../design/default-spec.ts';
 import { keeping } from './keeping.ts';
 import { type Kept, restore, stylesKept, toKeep } from './kept.ts';
 import type { Studio } from './state.ts';
+import { usualWorn } from './worn-wish.ts';
 
 const first: Studio = {
   wish: defaultSpec,
@@ -14,8 +15,10 @@ const first: Studio = {
   stage: 'cap',
   chosen: null,
   lit: null,
+  litSeam: null,
   detail: null,
   theme: 'system',
+  worn: usualWorn,
   moving: null,
   notice: null,
 };

@@ -6,7 +6,8 @@ export const LAYERS: Readonly<Record<string, readonly string[]>> = (() => {
   const nesting = ['geometry'];
   const cloth = ['geometry', 'pattern', 'head', 'nesting'];
   const guide = [...caps, 'caps', 'nesting', 'cloth'];
-  const drawing = guide;
+  const worn = caps.concat('caps');
+  const drawing = [...guide, 'worn'];
   const print = [...guide, 'guide', 'drawing'];
   const files = print;
   const design = [...print, 'files'];
@@ -20,6 +21,7 @@ export const LAYERS: Readonly<Record<string, readonly string[]>> = (() => {
     nesting,
     cloth,
     guide,
+    worn,
     drawing,
     print,
     files,
@@ -42,6 +44,7 @@ export const HOMES: Readonly<Record<string, readonly string[]>> = {
   zustand: ['src/state/'],
   zundo: ['src/state/'],
   paper: ['src/ui/table/'],
+  ogl: ['src/ui/preview/'],
   'clipper2-ts': ['src/nesting/'],
   jspdf: ['src/print/pdf.ts'],
   '@fontsource-variable/source-sans-3': ['src/ui/', 'src/main.tsx'],

@@ -9,7 +9,7 @@ import type { SideSlope } from '../side-band/side-slope.ts';
 import { tiltedPoint, tiltedStrip } from '../side-band/tilted-strip.ts';
 
 const QUARTER = Math.PI / 2;
-const HALF_STEPS = 64;
+const HALF_STEPS = 128;
 
 /** A flat top with its middle at some height, higher in front by a tilt, mm: from its back to its front between the two halves of its edge. */
 export const tipStrip = (rim: Oval, height: number, tilt = 0): Strip => {

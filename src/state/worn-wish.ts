@@ -1,0 +1,26 @@
+/** How the cap is shown on a head: where, how it is put on, and in what cloth. Kept, and no part of the pattern. */
+export interface WornWish {
+  readonly place: 'beside' | 'instead' | 'hidden';
+  readonly tilted: boolean;
+  /** What the cloth looks like, and its colour as #rrggbb. */
+  readonly weave: Weave;
+  readonly colour: string;
+}
+
+export const weaves = ['plain', 'ribbed', 'checked'] as const;
+export type Weave = (typeof weaves)[number];
+
+export const usualWorn: WornWish = { place: 'beside', tilted: false, weave: 'plain', colour: '#e9e1d0' };
+
+/** Reads it back, leaving what is damaged at its usual value. */
+export const decodeWorn = (data: unknown): WornWish => {
+  const { place, tilted, weave, colour } = (typeof data === 'object' && data !== null ? data : {}) as Partial<
+    Record<keyof WornWish, unknown>
+  >;
+  return {
+    place: place === 'instead' || place === 'hidden' ? place : usualWorn.place,
+    tilted: tilted === true,
+    weave: weaves.find((one) => one === weave) ?? usualWorn.weave,
+    colour: typeof colour === 'string' && /^#[0-9a-f]{6}$/.test(colour) ? colour : usualWorn.colour,
+  };
+};

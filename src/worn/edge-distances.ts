@@ -1,0 +1,46 @@
+import type { Sheet } from './sheet.ts';
+
+/** Where a sheet has no edge: farther than anything, mm. */
+export const FAR = 1e4;
+
+/**
+ * How far (mm, on the flat) each knot is from the left and the right rail, square to them, and from the first and the last ruling;
+ * FAR where that ruling has no length. And how far along the strip it is.
+ */
+export const edgeDistances = ({ rows, columns, flat }: Sheet) => {
+  const edges = new Float32Array(4 * rows * columns);
+  const run = new Float32Array(rows * columns);
+  const gap = (p: number, q: number) => Math.hypot(flat[2 * p]! - flat[2 * q]!, flat[2 * p + 1]! - flat[2 * q + 1]!);
+  const last = columns - 1;
+  const long = Array.from({ length: rows }, (_, row) => gap(row * columns, row * columns + last));
+  let reached = 0;
+  for (let row = 0; row < rows; row++) {
+    const foot = row * columns;
+    if (row > 0) {
+      const middle = last >> 1;
+      reached += gap(foot + middle, foot - columns + middle);
+    }
+    const [left, right] = [slant(row, 0), slant(row, last)];
+    for (let j = 0; j < columns; j++) {
+      const k = foot + j;
+      const share = j / last;
+      edges[4 * k] = long[row]! * share * left;
+      edges[4 * k + 1] = long[row]! * (1 - share) * right;
+      edges[4 * k + 2] = long[0]! > 1 ? reached : FAR;
+      run[k] = reached;
+    }
+  }
+  for (let k = 0; k < rows * columns; k++) edges[4 * k + 3] = long.at(-1)! > 1 ? reached - run[k]! : FAR;
+  return { edges, run };
+
+  /** The sine between a ruling and its rail. */
+  function slant(row: number, column: number): number {
+    const [a, b] = [Math.max(0, row - 1), Math.min(rows - 1, row + 1)];
+    const [p, q] = [a * columns + column, b * columns + column];
+    const [r, s] = [row * columns, row * columns + last];
+    const [ux, uy] = [flat[2 * q]! - flat[2 * p]!, flat[2 * q + 1]! - flat[2 * p + 1]!];
+    const [vx, vy] = [flat[2 * s]! - flat[2 * r]!, flat[2 * s + 1]! - flat[2 * r + 1]!];
+    const size = Math.hypot(ux, uy) * Math.hypot(vx, vy);
+    return size > 1e-9 ? Math.abs(ux * vy - uy * vx) / size : 1;
+  }
+};

@@ -1,0 +1,43 @@
+import { type Point, point } from '../geometry/point.ts';
+import { type Point3, point3 } from '../geometry/space.ts';
+
+/** Where a cap is looked at from, far away. Radians. */
+export interface Gaze {
+  /** From the front towards the wearer's left: 0 the front, a quarter turn the left side, a half turn the back. */
+  readonly aside: number;
+  /** Above level; a quarter turn is from the top. */
+  readonly above: number;
+}
+
+/** The four views of a drawing. */
+export const views = {
+  front: { aside: 0, above: 0 },
+  side: { aside: Math.PI / 2, above: 0 },
+  back: { aside: Math.PI, above: 0 },
+  top: { aside: 0, above: Math.PI / 2 },
+} as const satisfies Readonly<Record<string, Gaze>>;
+
+export type ViewName = keyof typeof views;
+
+/** How a cap is best shown in one picture. */
+export const threeQuarter: Gaze = { aside: 0.62, above: 0.22 };
+
+/** The directions of a picture in space: to the right of it, up it, and out of it towards the eye. */
+export interface Axes {
+  readonly right: Point3;
+  readonly up: Point3;
+  readonly eye: Point3;
+}
+
+export const axesOf = ({ aside, above }: Gaze): Axes => {
+  const [sinA, cosA, sinB, cosB] = [Math.sin(aside), Math.cos(aside), Math.sin(above), Math.cos(above)];
+  return {
+    right: point3(-cosA, -sinA, 0),
+    up: point3(sinA * sinB, -cosA * sinB, cosB),
+    eye: point3(-sinA * cosB, cosA * cosB, sinB),
+  };
+};
+
+/** Where a point is in the picture, mm, y up. */
+export const seenAt = ({ right, up }: Axes, { x, y, z }: Point3): Point =>
+  point(right.x * x + right.y * y + right.z * z, up.x * x + up.y * y + up.z * z);

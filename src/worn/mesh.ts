@@ -1,0 +1,123 @@
+import type { Piece } from '../pattern/piece.ts';
+import { edgeDistances } from './edge-distances.ts';
+import { normalsOf } from './normals.ts';
+import { type Sheet, trianglesIn } from './sheet.ts';
+import { stitchOf, type Stitch } from './stitch.ts';
+
+/** A mesh for painting: all of a cap in one. Row by row as many numbers as its name says, for every corner. */
+export interface Mesh {
+  /** mm. */
+  readonly position: Float32Array;
+  readonly normal: Float32Array;
+  /** Across and along the grain of the piece, mm: the place on the cloth. */
+  readonly cloth: Float32Array;
+  /** mm on the flat piece from the left and the right rail and from the first and the last ruling; FAR where there is no edge. */
+  readonly edges: Float32Array;
+  /** mm along the strip, and what is stitched there: see stitch.ts. */
+  readonly trim: Float32Array;
+  /** Which of the parts it belongs to, and whether both its faces are outside (1) or one of them is the inside (0). */
+  readonly part: Float32Array;
+  readonly index: Uint32Array;
+  /** The pieces' ids. */
+  readonly parts: readonly string[];
+}
+
+/** One layer of a mesh: a sheet with what it is drawn with. */
+export interface Layer {
+  readonly sheet: Sheet;
+  readonly normals: Float64Array;
+  readonly corners: readonly number[];
+  readonly stitch: Stitch;
+  readonly both: boolean;
+}
+
+/** Half the thickness of a visor and of a brim, mm: a stiffener or interlining between two covers. Our own, for the look. */
+const HALF_THICK = { visor: 1.4, brim: 0.7 } as const;
+
+/** Sheets as they are worn, beside the same sheets as they are drafted: places on the cloth are of the drafted ones. */
+export const meshOf = (sheets: readonly Sheet[], pieces: readonly Piece[]): Mesh => {
+  const layers = sheets.flatMap((sheet) => layersOf(sheet));
+  const parts = [...new Set(sheets.map(({ piece }) => piece))];
+  const knots = layers.reduce((sum, { sheet }) => sum + sheet.rows * sheet.columns, 0);
+  const mesh = {
+    position: new Float32Array(3 * knots),
+    normal: new Float32Array(3 * knots),
+    cloth: new Float32Array(2 * knots),
+    edges: new Float32Array(4 * knots),
+    trim: new Float32Array(2 * knots),
+    part: new Float32Array(2 * knots),
+    index: new Uint32Array(layers.reduce((sum, { corners }) => sum + corners.length, 0)),
+    parts,
+  };
+  let [first, filled] = [0, 0];
+  for (const { sheet, normals, corners, stitch, both } of layers) {
+    const count = sheet.rows * sheet.columns;
+    mesh.position.set(sheet.at, 3 * first);
+    mesh.normal.set(normals, 3 * first);
+    mesh.cloth.set(alongGrain(sheet, pieces), 2 * first);
+    const { edges, run } = edgeDistances(sheet);
+    mesh.edges.set(edges, 4 * first);
+    const part = parts.indexOf(sheet.piece);
+    for (let k = 0; k < count; k++) {
+      mesh.trim[2 * (first + k)] = run[k]!;
+      mesh.trim[2 * (first + k) + 1] = stitch;
+      mesh.part[2 * (first + k)] = part;
+      mesh.part[2 * (first + k) + 1] = both ? 1 : 0;
+    }
+    for (const [i, corner] of corners.entries()) mesh.index[filled + i] = first + corner;
+    filled += corners.length;
+    first += count;
+  }
+  return mesh;
+};
+
+const layersOf = (sheet: Sheet): readonly Layer[] => {
+  const corners = trianglesIn(sheet);
+  const normals = normalsOf(sheet, corners);
+  const stitch = stitchOf(sheet);
+  if (!sheet.open) return [{ sheet, normals, corners, stitch, both: false }];
+  const half = sheet.piece.startsWith('visor') ? HALF_THICK.visor : HALF_THICK.brim;
+  return [
+    { ...shifted(sheet, normals, half), corners, stitch, both: true },
+    { ...shifted(sheet, normals, -half), corners: turnedOver(corners), stitch, both: true },
+    rimOf(sheet, normals, half),
+  ];
+};
+
+const shifted = (sheet: Sheet, normals: Float64Array, by: number) => ({
+  sheet: { ...sheet, at: sheet.at.map((n, i) => n + normals[i]! * by) },
+  normals: by > 0 ? normals : normals.map((n) => -n),
+});
+
+const turnedOver = (corners: readonly number[]): readonly number[] =>
+  corners.map((_, i) => corners[i - (i % 3) + (2 - (i % 3))]!);
+
+/** The outer edge of a thick sheet, along its right rail. */
+const rimOf = (sheet: Sheet, normals: Float64Array, half: number): Layer => {
+  const { rows, columns } = sheet;
+  const at = new Float64Array(6 * rows);
+  const flat = new Float64Array(4 * rows);
+  for (let row = 0; row < rows; row++) {
+    const k = row * columns + columns - 1;
+    for (const [j, by] of [half, -half].entries()) {
+      for (let c = 0; c < 3; c++) at[6 * row + 3 * j + c] = sheet.at[3 * k + c]! + normals[3 * k + c]! * by;
+      for (let c = 0; c < 2; c++) flat[4 * row + 2 * j + c] = sheet.flat[2 * k + c]! + (j === 0 ? 0 : 0.01);
+    }
+  }
+  const rim: Sheet = { ...sheet, columns: 2, at, flat };
+  const corners = trianglesIn(rim);
+  return { sheet: rim, normals: normalsOf(rim, corners), corners, stitch: 0, both: true };
+};
+
+const alongGrain = ({ flat, piece }: Sheet, pieces: readonly Piece[]): Float64Array => {
+  const grain = pieces.find(({ id }) => id === piece)?.grain;
+  const [dx, dy] = grain ? [grain[1].x - grain[0].x, grain[1].y - grain[0].y] : [0, 1];
+  const length = Math.hypot(dx, dy);
+  const [ux, uy] = length > 0 ? [dx / length, dy / length] : [0, 1];
+  const turned = new Float64Array(flat.length);
+  for (let k = 0; k < flat.length; k += 2) {
+    turned[k] = flat[k]! * uy - flat[k + 1]! * ux;
+    turned[k + 1] = flat[k]! * ux + flat[k + 1]! * uy;
+  }
+  return turned;
+};

@@ -1,0 +1,49 @@
+import type { CapDraft, Head } from '../caps/style.ts';
+import { ovalOfGirth } from '../geometry/oval.ts';
+import { bender } from './bend.ts';
+import { openSheetOn } from './brim-on.ts';
+import { leant } from './leant.ts';
+import { type HeadForm, headForm } from './head-form.ts';
+import { brimOpeningOf, isDrawnRound, isOnOpening, openingOf, ovalByPart } from './opening.ts';
+import { seated } from './seat.ts';
+import type { Sheet } from './sheet.ts';
+
+/** A cap on a head form: z is 0 where the tape goes round the head. */
+export interface Worn {
+  readonly sheets: readonly Sheet[];
+  readonly head: HeadForm;
+  /** How far the cap's lower edge stands over the tape, mm: a shallow one sits on the top of the head. */
+  readonly lift: number;
+}
+
+/**
+ * The head makes a soft cap oval: its lower edge is laid on an oval of the same girth and of the head's breadth by length,
+ * each point at its distance along from the centre back, and what is above goes with it, level by level; a flat top as wide
+ * as the head keeps its own shape. Seams that were closed stay closed, to 0.3 mm between knots. A visor, which is cut for
+ * that oval, takes its place on it; a brim keeps its slope. Then the cap is set down until it rests on the head, and a
+ * soft top that would stop it too high is held up by the head instead. What is bent so is no longer as long everywhere as
+ * it is cut: cloth gives by that much (see giveOf).
+ * Tilted, it is leant to the wearer's right before it is set down.
+ */
+export const putOn = (
+  sheets: readonly Sheet[],
+  { pattern, finishedGirth }: Pick<CapDraft, 'pattern' | 'finishedGirth'>,
+  head: Head,
+  tilted = false,
+): Worn => {
+  const form = headForm(head);
+  const opening = openingOf(sheets, pattern);
+  if (opening === null) return { ...seated(tilted ? leant(sheets) : sheets, form, false), head: form };
+  // A likeness is drawn about the opening; an opening that a strap takes in is as long as it is cut.
+  const girth = sheets.some(isLikenessOfCrown) ? finishedGirth : opening.girth;
+  const round = ovalByPart(ovalOfGirth(girth, head.ratio));
+  const bend = bender(opening, round, sheets);
+  const brim = brimOpeningOf(sheets);
+  const worn = sheets.map((sheet) =>
+    isOnOpening(sheet) ? openSheetOn(sheet, brim, round, girth) : { ...sheet, at: bend(sheet.at) },
+  );
+  return { ...seated(tilted ? leant(worn) : worn, form, isDrawnRound(opening)), head: form };
+};
+
+const isLikenessOfCrown = ({ likeness, open, at }: Sheet): boolean =>
+  likeness && !open && at.some((z, k) => k % 3 === 2 && z === 0);

@@ -1,0 +1,128 @@
+import { pathLength, pointAt } from '../geometry/measure.ts';
+import { distance, type Point } from '../geometry/point.ts';
+import { between3, type Point3 } from '../geometry/space.ts';
+import type { Piece } from '../pattern/piece.ts';
+import type { EdgeUse } from '../pattern/seam.ts';
+import { edgeKnots, knotAt, type Sheet } from './sheet.ts';
+
+/** A side of a seam as it stands in space, and how far it is from what it should lie on when flat, mm. */
+export interface SeamLine {
+  readonly points: readonly Point3[];
+  readonly astray: number;
+}
+
+/** Steps along an edge at which it is looked up on the nets, mm. */
+const STEP = 4;
+
+/**
+ * A chain of edges on the nets of a cap, from its start to its end, knot by knot; null where the nets do not have them all,
+ * as of a lining.
+ */
+export const seamLine = (
+  sheets: readonly Sheet[],
+  pieces: readonly Piece[],
+  chain: readonly EdgeUse[],
+): SeamLine | null => {
+  const points: Point3[] = [];
+  let astray = 0;
+  for (const use of chain) {
+    const own = sheets.filter(({ piece, copy }) => piece === use.piece && copy === use.copy);
+    const path = pieces
+      .find(({ id }) => id === use.piece)
+      ?.outline.find(({ name }) => name === use.edge)?.path;
+    if (own.length === 0 || !path) return null;
+    const whole = pathLength(path);
+    const [from, to] = [use.from ?? 0, use.to ?? whole];
+    const rounds = own.map(roundOf);
+    const count = Math.max(2, Math.ceil((to - from) / STEP));
+    const places = Array.from({ length: count + 1 }, (_, i) => {
+      const along = from + ((to - from) * i) / count;
+      return placeOn(rounds, pointAt(path, use.backwards ? whole - along : along));
+    });
+    astray = Math.max(astray, ...places.map(({ off }) => off));
+    points.push(...walked(places));
+  }
+  return { points, astray };
+};
+
+/** The edge of a net, and its corners on the flat piece. */
+interface Round {
+  readonly sheet: Sheet;
+  readonly knots: readonly number[];
+  readonly flat: readonly Point[];
+  readonly corners: readonly number[];
+}
+
+const roundOf = (sheet: Sheet): Round => {
+  const knots = edgeKnots(sheet);
+  const [across, up] = [sheet.columns - 1, sheet.rows - 1];
+  return {
+    sheet,
+    knots,
+    flat: knots.map((k) => ({ x: sheet.flat[2 * k]!, y: sheet.flat[2 * k + 1]! })),
+    corners: [0, across, across + up, 2 * across + up],
+  };
+};
+
+/** A place on the edge of a net: so many knots round it, and how far (mm) from what was looked for. */
+interface Place {
+  readonly round: Round;
+  readonly at: number;
+  readonly off: number;
+}
+
+/** A corner of the outline is the corner of the net that is this near, mm. */
+const CORNER = 0.2;
+
+const placeOn = (rounds: readonly Round[], p: Point): Place => {
+  let best: Place = { round: rounds[0]!, at: 0, off: Infinity };
+  for (const round of rounds) {
+    const { flat } = round;
+    for (let i = 0; i < flat.length; i++) {
+      const [a, b] = [flat[i]!, flat[i + 1 === flat.length ? 0 : i + 1]!];
+      const [dx, dy] = [b.x - a.x, b.y - a.y];
+      const square = dx * dx + dy * dy;
+      const t = square > 0 ? Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square)) : 0;
+      const off = Math.hypot(p.x - a.x - t * dx, p.y - a.y - t * dy);
+      if (off < best.off) best = { round, at: i + t, off };
+    }
+  }
+  const corner = best.round.corners.find((i) => distance(best.round.flat[i]!, p) < CORNER);
+  return corner === undefined ? best : { ...best, at: corner };
+};
+
+/** From place to place by the knots between them; straight across where that would be a long way round. */
+const walked = (places: readonly Place[]): readonly Point3[] => {
+  const points = [spaceAt(places[0]!)];
+  for (let i = 1; i < places.length; i++) {
+    const [before, now] = [places[i - 1]!, places[i]!];
+    points.push(...knotsBetween(before, now), spaceAt(now));
+  }
+  return points;
+};
+
+const spaceAt = ({ round: { sheet, knots }, at }: Place): Point3 => {
+  const i = Math.floor(at);
+  const [p, q] = [knots[i % knots.length]!, knots[(i + 1) % knots.length]!];
+  return between3(knotAt(sheet, p), knotAt(sheet, q), at - i);
+};
+
+const MOST_BETWEEN = 40;
+
+const knotsBetween = (from: Place, to: Place): readonly Point3[] => {
+  if (from.round !== to.round) return [];
+  const { knots, sheet } = from.round;
+  const count = knots.length;
+  const ahead = (to.at - from.at + count) % count;
+  const forward = ahead <= count / 2;
+  if (Math.min(ahead, count - ahead) > MOST_BETWEEN) return [];
+  const passed: Point3[] = [];
+  const first = forward ? Math.floor(from.at) + 1 : Math.ceil(from.at) - 1;
+  const steps = forward ? ahead : count - ahead;
+  for (let k = 0; k < count; k++) {
+    const i = forward ? first + k : first - k;
+    if (Math.abs(i - from.at) >= steps) break;
+    passed.push(knotAt(sheet, knots[(i + count) % count]!));
+  }
+  return passed;
+};
