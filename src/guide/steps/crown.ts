@@ -1,0 +1,269 @@
+import { mm, type Words, words } from '../../words.ts';
+import { markedLength } from '../marked-length.ts';
+import {
+  lengthCheck,
+  marksNamed,
+  matchWords,
+  nameOf,
+  needleSettings,
+  notchesIn,
+  numbered,
+  seamMinutes,
+  seamSettings,
+} from '../said.ts';
+import { type Step, step } from '../step.ts';
+import { clipsFor, EDGE_STITCH, STITCH } from '../stitches.ts';
+import { type Group, isLined, pieceOf, piecesIn, type Work } from '../work.ts';
+import { piecesListed } from './visor.ts';
+
+const isLining = ({ phase }: Group): boolean => phase === 'lining';
+
+/** Short seams that close a ring, or close it to be one. */
+export const sideSteps = (work: Work, group: Group): readonly Step[] => {
+  const { seams } = group;
+  const ids = piecesIn(seams);
+  const [first] = ids;
+  const one = seams.length === 1;
+  const name = first === undefined ? 'piece' : nameOf(work, first).replace(/, (front|back)$/, '');
+  return [
+    step({
+      id: group.id,
+      phase: group.phase,
+      title: one ? `Close the ${name} to a ring` : `Join the ${name} pieces`,
+      show: 'together',
+      words: [
+        one
+          ? words`Fold the ${name} right sides together and sew its ends to each other.`
+          : words`Lay two pieces right sides together and sew one short seam.`,
+        ...(one
+          ? []
+          : [words`Add the next until all ${numbered(seams.length)} seams are sewn and the ring is closed.`]),
+        words`Press each seam open.`,
+        ...pleatWords(work, ids),
+      ],
+      checks: [words`The ring has no twist, and its upper edge is all on one side.`],
+      pieces: ids,
+      seams: seams.map(({ seam }) => seam.id),
+      marks: marksNamed(work, ids, 'pleat'),
+      settings: seamSettings(work, seams, { press: 'open' }),
+      minutes: seamMinutes(seams),
+    }),
+  ];
+};
+
+const pleatWords = (work: Work, ids: readonly string[]): readonly Words[] =>
+  marksNamed(work, ids, 'pleat').length > 0 ? [words`Leave the pleats for later.`] : [];
+
+/** The top goes on the ring below it. */
+export const tipSteps = (work: Work, group: Group): readonly Step[] => {
+  const [report] = group.seams;
+  if (report === undefined) return [];
+  const ids = piecesIn(group.seams);
+  const top = report.seam.a[0]!.piece;
+  const side = report.seam.b[0]!.piece;
+  const marks = notchesIn(work, group.seams);
+  const gap = isLining(group) ? gapWords(work, ids) : [];
+  const stiff = ids.some((id) => pieceOf(work, id)?.cuts.some(({ cloth }) => cloth === 'stiffener'));
+  return [
+    step({
+      id: group.id,
+      phase: group.phase,
+      title: `Sew the ${nameOf(work, top)} to the ${plainName(work, side)}`,
+      show: 'together',
+      words: [
+        words`Pin the ${nameOf(work, top)} to the upper edge of the ${plainName(work, side)}, right sides together.`,
+        ...matchWords(marks),
+        words`Clip the allowance of the ${plainName(work, side)} every ${mm(clipsFor(report.a))}, so that it opens round the curve.`,
+        words`Sew with the ${plainName(work, side)} on top, and stop to smooth the cloth.`,
+        ...gap,
+        words`Press the allowances to the ${plainName(work, side)}, over a ham or a rolled towel.`,
+        ...(isLining(group) || stiff
+          ? []
+          : [words`Topstitch the ${plainName(work, side)} ${mm(EDGE_STITCH)} from the seam.`]),
+      ],
+      checks: [lengthCheck(report), words`No small tucks are caught in the seam.`],
+      cautions: stiff
+        ? [words`Sew just beside the stiffener: a needle can break on it. Guard your eyes.`]
+        : [],
+      pieces: ids,
+      seams: [report.seam.id],
+      marks: [...marks, ...(gap.length > 0 ? marksNamed(work, ids, 'turning gap') : [])],
+      settings: seamSettings(work, group.seams, {
+        press: { towards: side },
+        ...(isLining(group) || stiff ? {} : { topstitch: EDGE_STITCH }),
+      }),
+      minutes: seamMinutes(group.seams, 8),
+    }),
+  ];
+};
+
+const plainName = (work: Work, id: string): string => nameOf(work, id).replace(/, (front|back)$/, '');
+
+/** "Leave 8.0 cm open between the marks." */
+export const gapWords = (work: Work, ids: readonly string[]): readonly Words[] =>
+  ids.flatMap((id) => {
+    const gap = markedLength(pieceOf(work, id), 'turning gap');
+    return gap === null ? [] : [words`Leave ${mm(gap)} open between the marks of the turning gap.`];
+  });
+
+/** The long seams of gores, or of a top and its sides. */
+export const goreSteps = (work: Work, group: Group): readonly Step[] => {
+  const { seams } = group;
+  const ids = piecesIn(seams);
+  const marks = notchesIn(work, seams);
+  const pointed = ids.some((id) => /gore/i.test(id));
+  const topped = !isLining(group) && isFirm(work);
+  const n = seams.length;
+  return [
+    step({
+      id: group.id,
+      phase: group.phase,
+      title: titleOf(work, group),
+      show: 'together',
+      words: [
+        words`Lay the edges right sides together.`,
+        ...matchWords(marks),
+        n === 1 ? words`Sew the seam.` : words`Sew all ${numbered(n)} seams of this kind.`,
+        ...(pointed
+          ? [words`${tipWords(group)}`]
+          : [words`Ease the curve with your fingers, and clip the inward one.`]),
+        words`Press ${n === 1 ? 'it' : 'each'} open over a ham or a rolled towel.`,
+        ...(topped ? [words`Topstitch both sides, ${mm(EDGE_STITCH)} from the seam.`] : []),
+      ],
+      checks: [
+        seams.length === 1 ? lengthCheck(seams[0]!) : words`Each pair of edges is ${mm(seams[0]!.a)} long.`,
+        ...(group.id.toLowerCase().endsWith('over') ? [words`All points meet in one spot at the top.`] : []),
+      ],
+      pieces: ids,
+      seams: seams.map(({ seam }) => seam.id),
+      marks,
+      settings: seamSettings(work, seams, { press: 'open', ...(topped ? { topstitch: EDGE_STITCH } : {}) }),
+      minutes: seamMinutes(seams, topped ? 6 : 3),
+    }),
+  ];
+};
+
+/** Denim, canvas and their like are topstitched; soft cloth is left. */
+const isFirm = ({ cloths: { outer } }: Work): boolean =>
+  ['denim', 'canvas'].includes(outer.kind) || (outer.kind === 'other' && outer.thickness === 0);
+
+const tipWords = ({ id }: Group): string =>
+  id.toLowerCase().endsWith('over')
+    ? 'Go over the top in one pass, through the point where all seams meet.'
+    : 'Sew up to the stitch line at the tip and stop there, not at the cut edge.';
+
+const titleOf = (work: Work, group: Group): string => {
+  const { id, seams } = group;
+  const lining = isLining(group) ? 'lining ' : '';
+  if (/pair$/i.test(id)) return `Sew the ${lining}gores in pairs`;
+  if (/half$/i.test(id)) return `Join the ${lining}pairs to halves`;
+  if (/over$/i.test(id)) return `Sew the ${lining}halves together`;
+  return `Sew the ${piecesListed(work, piecesIn(seams))} together`;
+};
+
+/** A raw curve is bound with a strip. */
+export const bindingSteps = (work: Work, group: Group): readonly Step[] => {
+  const [report] = group.seams;
+  if (report === undefined) return [];
+  const ids = piecesIn(group.seams);
+  const marks = notchesIn(work, group.seams).filter(({ name }) => name === 'centre back');
+  return [
+    step({
+      id: group.id,
+      phase: group.phase,
+      title: 'Bind the opening at the back',
+      show: 'together',
+      words: [
+        words`Lay the binding on the edge of the opening, right sides together.`,
+        ...matchWords(marks),
+        words`Sew along the first crease. Do not stretch the edge.`,
+        words`Fold the binding round the edge to the inside and topstitch it down.`,
+      ],
+      checks: [lengthCheck(report)],
+      pieces: ids,
+      seams: [report.seam.id],
+      marks,
+      settings: seamSettings(work, group.seams, {
+        topstitch: EDGE_STITCH,
+        trade: { stitch: '301', seam: 'BS' },
+      }),
+      minutes: seamMinutes(group.seams, 8),
+    }),
+  ];
+};
+
+/** Holes for air, while the pieces are flat. */
+export const eyeletSteps = (work: Work): readonly Step[] => {
+  const pieces = work.pattern.pieces.filter(({ marks }) => marks.some(({ kind }) => kind === 'eyelet'));
+  const hole = pieces.flatMap(({ marks }) =>
+    marks.flatMap((m) => (m.kind === 'eyelet' ? [m.diameter] : [])),
+  )[0];
+  if (hole === undefined) return [];
+  const ids = pieces.map(({ id }) => id);
+  return [
+    step({
+      id: 'eyelets',
+      phase: 'crown',
+      title: 'Work the eyelets',
+      show: 'flat',
+      words: [
+        words`Pierce each eyelet mark with an awl. Do not cut the threads.`,
+        words`Work round it with close hand stitches, or press in a metal eyelet. The hole is ${mm(hole)} wide.`,
+      ],
+      checks: [words`Each gore has its hole at the same height.`],
+      cautions: [
+        words`Guard your eyes when you hammer an eyelet, and keep fingers clear.`,
+        words`Some skin does not bear nickel: take brass, or sew the holes.`,
+      ],
+      pieces: ids,
+      marks: marksNamed(work, ids, 'eyelet'),
+      settings: { trade: { stitch: '200' } },
+      minutes: [8, 30],
+    }),
+  ];
+};
+
+/** Without a lining the long seams are seen inside. */
+export const tapeSteps = (work: Work): readonly Step[] => {
+  const gores = work.pattern.pieces.filter(({ outline }) => outline.some(({ kind }) => kind === 'gore'));
+  if (gores.length === 0 || isLined(work)) return [];
+  const ids = gores.map(({ id }) => id);
+  return [
+    step({
+      id: 'tape',
+      phase: 'crown',
+      title: 'Cover the seams inside',
+      show: 'cap',
+      words: [
+        words`Lay bias tape over each open seam on the inside.`,
+        words`Sew both its edges down. Start with the short seams, and do the one that runs over the top last.`,
+      ],
+      checks: [words`No raw edge is seen inside.`],
+      pieces: ids,
+      settings: needleSettings(work, ids, { stitch: STITCH.seam, trade: { stitch: '301', seam: 'LS' } }),
+      minutes: [15, 40],
+    }),
+  ];
+};
+
+/** The little stem of a beret. */
+export const stemSteps = (work: Work): readonly Step[] => {
+  const top = work.pattern.pieces.find(({ id }) => id === 'tip' || id === 'gore');
+  if (work.values.stem !== true || top === undefined) return [];
+  return [
+    step({
+      id: 'stem',
+      phase: 'crown',
+      title: 'Set in the stem',
+      show: 'flat',
+      words: [
+        words`Sew a short loop of cloth and turn it.`,
+        words`Push its ends through the middle of the top, and catch them down inside by hand.`,
+      ],
+      checks: [words`Pull it: it holds.`],
+      pieces: [top.id],
+      settings: { trade: { stitch: '200' } },
+      minutes: [5, 15],
+    }),
+  ];
+};

@@ -1,0 +1,153 @@
+import { distance } from '../../geometry/point.ts';
+import type { Piece, PieceMark } from '../../pattern/piece.ts';
+import { mm, type Words, words } from '../../words.ts';
+import { markedLength } from '../marked-length.ts';
+import { marksNamed, needleSettings, seamMinutes, seamSettings } from '../said.ts';
+import { type Step, step } from '../step.ts';
+import { EDGE_STITCH } from '../stitches.ts';
+import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
+import { gapWords } from './crown.ts';
+
+/** The strap over the visor, and its buttons. */
+export const strapSteps = (work: Work, group: Group): readonly Step[] => {
+  const ids = piecesIn(group.seams);
+  return [
+    step({
+      id: group.id,
+      phase: 'finish',
+      title: 'Make the strap',
+      show: 'together',
+      words: [
+        words`Lay both strips right sides together and sew all round.`,
+        ...gapWords(work, ids),
+        words`Trim the round ends close and turn the strap through the gap.`,
+        words`Press it and topstitch ${mm(EDGE_STITCH)} from the edge. That shuts the gap.`,
+      ],
+      checks: [words`The strap is flat and its ends are round.`],
+      pieces: ids,
+      seams: group.seams.map(({ seam }) => seam.id),
+      marks: marksNamed(work, ids, 'turning gap'),
+      settings: seamSettings(work, group.seams, { topstitch: EDGE_STITCH }),
+      minutes: seamMinutes(group.seams, 6),
+    }),
+    ...buttonStep(work),
+  ];
+};
+
+const holeLength = ({ marks }: Piece): number | null => {
+  const hole = marks.find(
+    (mark): mark is Extract<PieceMark, { kind: 'buttonhole' }> => mark.kind === 'buttonhole',
+  );
+  return hole === undefined ? null : distance(hole.from, hole.to);
+};
+
+const buttonStep = (work: Work): readonly Step[] => {
+  const [strap, band] = [pieceOf(work, 'strap'), pieceOf(work, 'band')];
+  const buttons = (band?.marks ?? []).filter((mark) => mark.kind === 'button');
+  const hole = strap === undefined ? null : holeLength(strap);
+  if (hole === null || buttons.length < 2) return [];
+  const apart = distance(buttons[0]!.at, buttons[1]!.at);
+  return [
+    step({
+      id: 'buttons',
+      phase: 'finish',
+      title: 'Buttonholes and buttons',
+      show: 'flat',
+      words: [
+        words`Work a buttonhole ${mm(hole)} long at each end of the strap.`,
+        words`Sew the buttons on the band at their marks, ${mm(apart)} apart.`,
+        words`Sew through the holes of each button six times and wind the thread below it.`,
+      ],
+      checks: [words`Buttoned, the strap lies along the visor without a pull.`],
+      cautions: [
+        words`Cut a buttonhole from both ends to the middle, with a pin across each end.`,
+        words`No buttons for a child under three. For an older one sew them through all layers.`,
+      ],
+      pieces: ['strap', 'band'],
+      marks: [...marksNamed(work, ['strap'], 'buttonhole'), ...marksNamed(work, ['band'], 'button')],
+      settings: needleSettings(work, ['strap'], { trade: { stitch: '301' } }),
+      minutes: [15, 40],
+    }),
+  ];
+};
+
+export const finishSteps = (work: Work): readonly Step[] => [
+  ...topButtonStep(work),
+  ...tackStep(work),
+  lookStep(work),
+];
+
+const topButtonStep = (work: Work): readonly Step[] => {
+  const piece = pieceOf(work, 'topButton');
+  if (piece === undefined) return [];
+  return [
+    step({
+      id: 'topButton',
+      phase: 'finish',
+      title: 'Cover the button for the top',
+      show: 'flat',
+      words: [
+        words`Sew small hand stitches round the edge of the cover.`,
+        ...piece.notes.slice(0, 1),
+        words`Sew it to the very top, through all layers.`,
+      ],
+      checks: [words`It hides the point where the seams meet.`],
+      cautions: [words`No button for a child under three: a loose part can choke.`],
+      pieces: ['topButton'],
+      settings: { trade: { stitch: '200' } },
+      minutes: [8, 20],
+    }),
+  ];
+};
+
+const tackStep = (work: Work): readonly Step[] => {
+  const top = pieceOf(work, 'top');
+  const stretch = markedLength(top, 'tack to the visor');
+  if (stretch === null) return [];
+  return [
+    step({
+      id: 'tack',
+      phase: 'finish',
+      title: 'Tack the front to the visor',
+      show: 'cap',
+      words: [
+        words`Let the front of the top lie forward over the visor.`,
+        words`Tack its fold down to the visor by hand, between the marks.`,
+      ],
+      checks: [words`The stitches do not show and the front lies soft.`],
+      cautions: [words`Sew through the cover alone: a needle does not pass the stiffener.`],
+      pieces: ['top'],
+      marks: [{ piece: 'top', name: 'tack to the visor' }],
+      settings: { trade: { stitch: '200' } },
+      minutes: [5, 15],
+    }),
+  ];
+};
+
+const lookStep = (work: Work): Step => {
+  const stiff = work.pattern.pieces.some(({ id }) => id === 'visor');
+  const buckram = work.cloths.stiffener.kind === 'buckram' || work.cloths.interlining.kind === 'buckram';
+  const washed: readonly Words[] = buckram
+    ? [words`Wipe the cap clean. Buckram loses its shape when it gets wet.`]
+    : [words`Wash the cap as gently as its most tender cloth needs.`];
+  return step({
+    id: 'look',
+    phase: 'finish',
+    title: 'Press, and try it on',
+    show: 'cap',
+    words: [
+      words`Pull out all basting and cut the threads.`,
+      words`Steam the crown over a bowl or a rolled towel, and let it dry in shape.`,
+      ...washed,
+    ],
+    checks: [
+      words`Inside, it is ${mm(work.finishedGirth)} round.`,
+      words`The lower edge sits level, a little above the brows.`,
+    ],
+    cautions: [
+      words`Look for pins before you put it on.`,
+      ...(stiff ? [words`Keep the iron off the visor.`] : []),
+    ],
+    minutes: [10, 20],
+  });
+};

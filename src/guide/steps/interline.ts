@@ -1,0 +1,89 @@
+import type { Cloth, Piece } from '../../pattern/piece.ts';
+import { type Words, words } from '../../words.ts';
+import { partOf } from '../parts.ts';
+import { listed, needleSettings } from '../said.ts';
+import { type Step, step } from '../step.ts';
+import { STITCH } from '../stitches.ts';
+import type { Work } from '../work.ts';
+
+/** What gives the pieces body goes on while they are flat. */
+export const interlineSteps = (work: Work): readonly Step[] => [
+  ...bodyStep(work, 'interlining'),
+  ...bodyStep(work, 'stiffener'),
+];
+
+/** The stiffener of a visor or a brim is slipped in later, when its cover is sewn. */
+const takesNow = (piece: Piece, cloth: Cloth): boolean =>
+  piece.cuts.some((cut) => cut.cloth === cloth) &&
+  piece.cuts.some((cut) => cut.cloth === 'outer') &&
+  (cloth === 'interlining' || partOf(piece.id) === 'crown');
+
+const bodyStep = (work: Work, cloth: 'interlining' | 'stiffener'): readonly Step[] => {
+  const pieces = work.pattern.pieces.filter((piece) => takesNow(piece, cloth));
+  if (pieces.length === 0) return [];
+  const ids = pieces.map(({ id }) => id);
+  const names = listed(pieces.map(({ name }) => name.toLowerCase()));
+  const how = howTo(work.cloths[cloth].kind, cloth);
+  return [
+    step({
+      id: cloth,
+      phase: 'interline',
+      title: cloth === 'interlining' ? 'Add the interlining' : 'Add the stiffener',
+      show: 'body',
+      words: [
+        words`Lay the ${cloth} on the wrong side of the ${names}, inside the stitch line.`,
+        ...how.words,
+        ...pieces
+          .filter((piece) => oneOfTwo(piece, cloth))
+          .map(({ name }): Words => words`One layer of the ${name.toLowerCase()} gets it: the upper one.`),
+      ],
+      checks: [words`No ${cloth} lies in the seam allowance.`],
+      cautions: how.cautions,
+      pieces: ids,
+      settings: how.sewn ? needleSettings(work, ids, { stitch: STITCH.baste, trade: { stitch: '301' } }) : {},
+      minutes: [3 + 3 * pieces.length, 6 + 6 * pieces.length],
+    }),
+  ];
+};
+
+/** A visor or a brim has two layers and often one interlining. */
+const oneOfTwo = ({ cuts }: Piece, cloth: Cloth): boolean => {
+  const count = (of: (cut: Piece['cuts'][number]) => boolean): number =>
+    cuts.filter(of).reduce((sum, cut) => sum + cut.count, 0);
+  return (
+    count((cut) => cut.cloth === cloth) < count((cut) => cut.cloth === 'outer' || cut.cloth === 'lining')
+  );
+};
+
+interface How {
+  readonly words: readonly Words[];
+  readonly cautions: readonly Words[];
+  readonly sewn: boolean;
+}
+
+const FUSED: How = {
+  words: [
+    words`Press it on without sliding the iron: lift it and set it down again.`,
+    words`Let it cool before you move it.`,
+  ],
+  cautions: [words`The iron is hot and steam scalds. Try the heat on a scrap first.`],
+  sewn: false,
+};
+
+const SEWN: How = {
+  words: [words`Baste it by hand or machine, just inside its edge.`],
+  cautions: [],
+  sewn: true,
+};
+
+const howTo = (kind: string, cloth: 'interlining' | 'stiffener'): How => {
+  if (cloth === 'stiffener')
+    return { ...SEWN, words: [words`Tack it by hand along the edge with long stitches.`], sewn: false };
+  if (kind === 'woven-fusible') return FUSED;
+  if (kind === 'buckram' || kind === 'canvas') return SEWN;
+  return {
+    words: [words`If it has glue, press it on. If it has none, baste it just inside its edge.`],
+    cautions: FUSED.cautions,
+    sewn: true,
+  };
+};

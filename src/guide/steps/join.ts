@@ -1,0 +1,164 @@
+import { mm, words } from '../../words.ts';
+import { partOf } from '../parts.ts';
+import {
+  basteSettings,
+  lengthCheck,
+  matchWords,
+  nameOf,
+  notchesIn,
+  seamMinutes,
+  seamSettings,
+} from '../said.ts';
+import { type Step, step } from '../step.ts';
+import { CLIPS } from '../stitches.ts';
+import { type Group, piecesIn, type Work } from '../work.ts';
+import { stiffenerCautions } from './visor.ts';
+
+/** The visor is basted where it belongs. */
+export const visorOnSteps = (work: Work, group: Group): readonly Step[] => {
+  const [report] = group.seams;
+  if (report === undefined) return [];
+  const ids = piecesIn(group.seams);
+  const onto = ids.some((id) => id === 'band') ? 'band' : 'crown';
+  const marks = notchesIn(work, group.seams).filter(
+    ({ name }) => name === 'centre front' || name === 'visor end',
+  );
+  return [
+    step({
+      id: group.id,
+      phase: 'join',
+      title: `Baste the visor to the ${onto}`,
+      show: 'together',
+      words: [
+        words`Lay the visor on the ${onto}, right sides together, its inner edge along the lower edge.`,
+        ...matchWords(marks),
+        words`Clip the visor’s allowance every ${mm(CLIPS.sharp)}, so that it follows the edge.`,
+        words`Baste from one end to the other. Keep half a presser foot away from the stiffener.`,
+      ],
+      checks: [
+        words`The visor’s inner edge and its place are both ${mm(report.a)} long.`,
+        words`Turn it down: the ends lie alike on both sides.`,
+      ],
+      cautions: stiffenerCautions,
+      pieces: ids,
+      seams: [report.seam.id],
+      marks,
+      settings: basteSettings(work, group.seams),
+      minutes: seamMinutes(group.seams, 6),
+    }),
+  ];
+};
+
+/** Outer hat and upper brim, or the hat inside and the under brim. */
+export const brimOnSteps = (work: Work, group: Group): readonly Step[] => {
+  const [report] = group.seams;
+  if (report === undefined) return [];
+  const inside = group.sort === 'innerBrimOn';
+  const [crown, brim] = inside ? ['inner crown', 'under brim'] : ['crown', 'brim'];
+  const marks = notchesIn(work, group.seams);
+  const towards = report.seam.a[0]!.piece;
+  return [
+    step({
+      id: group.id,
+      phase: 'join',
+      title: `Sew the ${brim} to the ${crown}`,
+      show: 'together',
+      words: [
+        words`Lay the inner edge of the ${brim} on the lower edge of the ${crown}, right sides together.`,
+        ...matchWords(marks),
+        words`Clip the brim’s allowance every ${mm(CLIPS.gentle)}.`,
+        words`Sew all the way round, with the ${crown} on top.`,
+        words`Press the allowances up into the ${crown}.`,
+      ],
+      checks: [lengthCheck(report)],
+      pieces: piecesIn(group.seams),
+      seams: [report.seam.id],
+      marks,
+      settings: seamSettings(work, group.seams, { press: { towards } }),
+      minutes: seamMinutes(group.seams, 8),
+    }),
+  ];
+};
+
+/** The lining goes in, edges level. */
+export const liningInSteps = (work: Work, group: Group): readonly Step[] => {
+  const [report] = group.seams;
+  if (report === undefined) return [];
+  const marks = notchesIn(work, group.seams);
+  return [
+    step({
+      id: group.id,
+      phase: 'join',
+      title: 'Put the lining in',
+      show: 'together',
+      words: [
+        words`Slip the lining into the crown, wrong sides together.`,
+        ...matchWords(marks),
+        words`Catch the tops together with a few hand stitches.`,
+        words`Baste the lower edges together inside the allowance.`,
+      ],
+      checks: [lengthCheck(report), words`The lining does not pull the crown in.`],
+      pieces: piecesIn(group.seams),
+      seams: [report.seam.id],
+      marks,
+      settings: basteSettings(work, group.seams),
+      minutes: seamMinutes(group.seams, 6),
+    }),
+  ];
+};
+
+/** Band and lining band, or band and facing, round the lower edge. */
+export const innerBandOnSteps = (work: Work, group: Group): readonly Step[] => {
+  const [report] = group.seams;
+  if (report === undefined) return [];
+  const ids = piecesIn(group.seams);
+  const inner = nameOf(work, 'liningBand');
+  const marks = notchesIn(work, group.seams).filter(({ name }) => name !== 'visor end');
+  const visored = work.pattern.pieces.some(({ id }) => id === 'visor');
+  return [
+    step({
+      id: group.id,
+      phase: 'join',
+      title: `Sew the ${inner} to the band`,
+      show: 'together',
+      words: [
+        words`Slip the ${inner} over the band, right sides together${visored ? ', with the visor between' : ''}.`,
+        ...matchWords(marks),
+        words`Sew all the way round the lower edge.`,
+        ...(visored ? [words`Sew just inside your basting, so that none of it is seen.`] : []),
+        words`Press the allowances to the ${inner}.`,
+      ],
+      checks: [lengthCheck(report), words`That is the girth inside the cap: ${mm(work.finishedGirth)}.`],
+      cautions: visored ? stiffenerCautions : [],
+      pieces: ids,
+      seams: [report.seam.id],
+      marks,
+      settings: seamSettings(work, group.seams, { press: { towards: 'liningBand' } }),
+      minutes: seamMinutes(group.seams, 8),
+    }),
+  ];
+};
+
+/** A seam that no rule above knows. */
+export const otherSteps = (work: Work, group: Group): readonly Step[] => [
+  step({
+    id: group.id,
+    phase: group.phase,
+    title: `Sew: ${group.seams[0]!.seam.name.toLowerCase()}`,
+    show: 'together',
+    words: [
+      words`Lay the edges right sides together.`,
+      ...matchWords(notchesIn(work, group.seams)),
+      words`Sew from end to end, and press the seam open.`,
+    ],
+    checks: group.seams.map(lengthCheck),
+    pieces: piecesIn(group.seams),
+    seams: group.seams.map(({ seam }) => seam.id),
+    marks: notchesIn(work, group.seams),
+    settings: seamSettings(work, group.seams, { press: 'open' }),
+    minutes: seamMinutes(group.seams),
+  }),
+];
+
+export const hasPart = (ids: readonly string[], part: ReturnType<typeof partOf>): boolean =>
+  ids.some((id) => partOf(id) === part);

@@ -1,0 +1,92 @@
+import { defaultsOf, type Values } from '../../src/caps/parameter.ts';
+import { fetchStyles } from '../../src/caps/registry.ts';
+import type { CapDraft, Head, Style } from '../../src/caps/style.ts';
+import type { ClothSpec, Cloths } from '../../src/cloth/cloth.ts';
+import { clothKinds, clothOfKind } from '../../src/cloth/kinds.ts';
+import { defaultSpec } from '../../src/design/default-spec.ts';
+import { type Guide, guideOf } from '../../src/guide/guide.ts';
+import type { Work } from '../../src/guide/work.ts';
+import { checkSeams } from '../../src/pattern/seam-check.ts';
+
+export const head: Head = { girth: 560, ratio: 0.8, arc: 315 };
+
+export interface Written {
+  readonly name: string;
+  readonly style: Style;
+  readonly values: Values;
+  readonly draft: CapDraft;
+  readonly work: Work;
+  readonly guide: Guide;
+}
+
+export const clothsOf = (kinds: Partial<Record<keyof Cloths, string>>): Cloths => {
+  const one = (name: keyof Cloths): ClothSpec => {
+    const kind = clothKinds.find(({ id }) => id === kinds[name]);
+    return kind ? clothOfKind(kind, defaultSpec.cloths[name]) : defaultSpec.cloths[name];
+  };
+  return {
+    outer: one('outer'),
+    lining: one('lining'),
+    interlining: one('interlining'),
+    stiffener: one('stiffener'),
+  };
+};
+
+/** The order of work for a cap, or null where its wishes cannot be sewn. */
+export const written = (
+  style: Style,
+  wishes: Values,
+  cloths: Cloths = defaultSpec.cloths,
+): Written | null => {
+  const values = { ...defaultsOf(style.parameters), ...wishes };
+  if (style.problems(values, head).length > 0) return null;
+  const draft = style.draft(values, head);
+  const { pattern, finishedGirth } = draft;
+  const work: Work = { values, pattern, finishedGirth, seams: checkSeams(pattern), cloths };
+  return { name: `${style.id} ${JSON.stringify(wishes)}`, style, values, draft, work, guide: guideOf(work) };
+};
+
+/** One pair of wishes in so many is drafted: enough to meet every mix of parts, few enough to be quick. */
+const EVERY = 9;
+
+/** Each of a style's choices, switches and counts, alone. */
+const wishesOf = (style: Style): readonly Values[] =>
+  Object.entries(style.parameters).flatMap(([key, row]): readonly Values[] => {
+    if (row.kind === 'choice') return row.options.map(({ value }) => ({ [key]: value }));
+    if (row.kind === 'switch') return [{ [key]: !row.default }];
+    if (row.kind === 'count' && key === 'gores') return [4, 5, 6].map((gores) => ({ gores }));
+    if (key === 'crownGather') return [{ [key]: 0.4 }, { [key]: 0.4, gatherAs: 'pleats' }];
+    if (key === 'allowance') return [{ [key]: 12 }];
+    return [];
+  });
+
+/** Cloths that are sewn in different ways. */
+const cloths: readonly Cloths[] = [
+  clothsOf({
+    outer: 'tweed',
+    lining: 'satin-lining',
+    interlining: 'woven-fusible',
+    stiffener: 'visor-sheet',
+  }),
+  clothsOf({ outer: 'fine-corduroy', lining: 'poplin', interlining: 'canvas', stiffener: 'buckram' }),
+];
+
+/**
+ * Every style as it is usually made, in two other sets of cloth, with each of its choices, switches and counts, and
+ * with some of them two at a time.
+ */
+export const everyCap = async (): Promise<readonly Written[]> => {
+  const caps: (Written | null)[] = [];
+  let pairs = 0;
+  for (const style of await fetchStyles()) {
+    const single = wishesOf(style);
+    caps.push(written(style, {}), ...cloths.map((set) => written(style, {}, set)));
+    caps.push(...single.map((wishes) => written(style, wishes)));
+    for (const [i, a] of single.entries()) {
+      for (const b of single.slice(i + 1)) {
+        if (++pairs % EVERY === 0) caps.push(written(style, { ...a, ...b }));
+      }
+    }
+  }
+  return caps.filter((cap) => cap !== null);
+};
