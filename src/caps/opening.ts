@@ -8,9 +8,16 @@ export interface Opening {
   readonly shell: number;
   /** Along that of what lies against the head. */
   readonly inner: number;
+  /** Along the lining's. */
+  readonly lining: number;
 }
 
 export const openingOf = ({ girth, turn }: Head, ease: number): Opening => {
   const finished = girth + ease;
-  return { finished, shell: finished + (turn?.shell ?? 0), inner: finished + (turn?.inner ?? 0) };
+  return {
+    finished,
+    shell: finished + (turn?.shell ?? 0),
+    inner: finished + (turn?.inner ?? 0),
+    lining: finished + (turn?.lining ?? 0),
+  };
 };

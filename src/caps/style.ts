@@ -5,13 +5,24 @@ import type { Words } from '../words.ts';
 import type { Form } from './form.ts';
 import type { ParameterTable, Values } from './parameter.ts';
 
+/** What the thickness of the cloth adds to the finished girth, mm, along the middle of each layer. */
+export interface Turn {
+  readonly shell: number;
+  /** Of what lies against the head. */
+  readonly inner: number;
+  /** Of the lining, where a sweatband lies inside it: otherwise it is what lies against the head. */
+  readonly lining: number;
+  /** One layer of the outer cloth, mm. */
+  readonly outer: number;
+}
+
 /** What a style needs to know of a head: girth and the arc over the top from edge to edge in mm, breadth over length. */
 export interface Head {
   readonly girth: number;
   readonly ratio: number;
   readonly arc: number;
-  /** What the thickness of the cloth adds to the girth, mm: of the shell, and of what lies against the head. None where left out. */
-  readonly turn?: { readonly shell: number; readonly inner: number };
+  /** Cloth of no thickness where left out. */
+  readonly turn?: Turn;
 }
 
 /** What the app can say of a visor made for a bought insert. Lengths in mm. */
@@ -71,7 +82,7 @@ export interface Style<V = Values> {
   /** What cannot be sewn as wished. Empty when `draft` and `form` may be called. */
   problems(values: V, head: Head): readonly Problem[];
   /** The cloths inside the shell at its lower edge, from the head outwards, interlining included. */
-  inside?(values: V): readonly Cloth[];
+  inside(values: V): readonly Cloth[];
   draft(values: V, head: Head): CapDraft;
   /** The shell in space: the same strips that its pieces are rolled out from. */
   form(values: V, head: Head): Form;

@@ -44,7 +44,7 @@ export const derive = (spec: Spec): Derived => {
   // Can this cap be sewn?
   const style = styleOf(spec.cap.style);
   const values = rowsOf(style.parameters, spec.cap.values);
-  const turn = turnOfCloth(spec.cloths, style.inside?.(values) ?? []);
+  const turn = turnOfCloth(spec.cloths, style.inside(values));
   const head: Head = { ...headOf(girth, spec.head), turn };
   const problems = style.problems(values, head);
   if (problems.length > 0) return { problems, draft: null };

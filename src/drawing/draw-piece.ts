@@ -110,4 +110,4 @@ const outlineMarks = (piece: Piece, cut: readonly Path[]): LineMark[] => {
 };
 
 const centreTone = (piece: Piece): { tone: 'madder' } | object =>
-  piece.id === 'visor' ? { tone: 'madder' } : {};
+  piece.id === 'visor' || piece.id === 'visorUnder' ? { tone: 'madder' } : {};

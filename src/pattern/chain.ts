@@ -64,6 +64,13 @@ export const stretchOf = (
   });
 };
 
+/** The same side on what is longer or shorter by a ratio. */
+export const sideScaled = ({ length, stops, joints }: Side, by: number): Side => ({
+  length: length * by,
+  stops: stops.map((stop) => ({ ...stop, at: stop.at * by })),
+  joints: joints.map((at) => at * by),
+});
+
 /**
  * The notches that an edge needs to be sewn to a side: one for each of its notches and for each joint within it. Its own
  * ends meet the side's.

@@ -71,7 +71,7 @@ describe('a beret', () => {
   test('has gores that never leave the axis faster than the cloth runs, at any slope, and come in level', () => {
     for (const slope of [0, 0.2, 0.6, degrees(60)]) {
       for (const rimGirth of [670, 900, 1250]) {
-        const points = tamReach({ finishedGirth: 560, rimGirth, slope }, 8).flatMap((c) =>
+        const points = tamReach({ openingGirth: 560, rimGirth, slope }, 8).flatMap((c) =>
           Array.from({ length: 101 }, (_, i) => curveAt(c, i / 100)),
         );
         for (const [i, p] of points.slice(1).entries())

@@ -13,6 +13,7 @@ import { cutLine } from '../../src/pattern/cut-line.ts';
 import type { Piece } from '../../src/pattern/piece.ts';
 import { checkSeams } from '../../src/pattern/seam-check.ts';
 import { crossingsOfRing } from '../house/simple-ring.ts';
+import { CORDUROY, headIn, WINTER } from './cloths.ts';
 
 /**
  * Girths from a child of two (WHO growth standards, 3rd percentile) to the 99th percentile of men (ANSUR II, 2012), mm;
@@ -29,7 +30,7 @@ export const outlineOf = (piece: Piece): Path => piece.outline.flatMap((edge) =>
 const chained = (path: Path) => path.every((c, i) => i === 0 || distance(c.from, path[i - 1]!.to) < 1e-6);
 
 /** What must hold of every draft of every style, whatever was wished. */
-export const expectSound = (draft: CapDraft): void => {
+export const expectSound = (draft: CapDraft, { turn }: Pick<Head, 'turn'> = {}): void => {
   for (const piece of draft.pattern.pieces) {
     for (const line of [outlineOf(piece), cutLine(piece, draft.pattern.allowances).flat()]) {
       expect(chained(line) && isClosed(line), `${piece.id} is a closed chain`).toBe(true);
@@ -43,16 +44,24 @@ export const expectSound = (draft: CapDraft): void => {
       expect(notch.at).toBeLessThanOrEqual(pathLength(edge!.path) + 1e-6);
     }
   }
-  for (const seam of checkSeams(draft.pattern)) {
+  const seams = checkSeams(draft.pattern);
+  for (const seam of seams) {
     expect(Math.abs(seam.difference), `${seam.seam.name}: ${seam.a} and ${seam.b}`).toBeLessThanOrEqual(0.05);
     expect(seam.notches.unmatched, seam.seam.name).toEqual([]);
     expect(seam.meets).toBe(true);
   }
-  const lower = checkSeams(draft.pattern).find(({ seam }) => seam.id === 'lowerEdge');
+  const lower = seams.find(({ seam }) => seam.id === 'lowerEdge');
   expect(lower, 'the cap has a lower edge').toBeDefined();
   expect(
-    Math.abs(lower!.a - draft.finishedGirth),
-    'the opening is as long as the finished girth',
+    Math.abs(lower!.a - draft.finishedGirth - (turn?.shell ?? 0)),
+    'the shell is as long as the finished girth and what its cloth takes to go round',
+  ).toBeLessThan(0.1);
+  const against = seams.find(({ seam }) => seam.id === 'sweatbandEdge') ?? lower!;
+  // What a brim is sewn to is the shell's edge on both sides.
+  if (against.seam.b.some(({ piece }) => piece.startsWith('brim'))) return;
+  expect(
+    Math.abs(against.b - draft.finishedGirth - (turn?.inner ?? 0)),
+    'what lies against the head is as long as the finished girth and half its own cloth',
   ).toBeLessThan(0.1);
 };
 
@@ -99,11 +108,14 @@ export const wishesOf = (style: Style): fc.Arbitrary<Values> =>
     Object.fromEntries(Object.entries(style.parameters).map(([key, p]) => [key, wishFor(p)])),
   ) as fc.Arbitrary<Values>;
 
+/** Cloth of no thickness, and thick cloth. */
+const cloths = fc.constantFrom(null, CORDUROY, WINTER);
+
 /** Fields whose problem is a misreading, with no nearest value: it must be measured again. */
 const UNMENDABLE = ['cap.insertWidths'];
 
 interface Sweep {
-  /** At most this many of the wishes at an extreme may be refused. */
+  /** At most this many of the wishes at an extreme may be refused, in cloth of no thickness. */
   readonly mostRefused: number;
   /** Further values that the extremes are tried with. */
   readonly also?: readonly Values[];
@@ -118,10 +130,14 @@ export const describeFamily = (style: Style, { mostRefused, also = [{}] }: Sweep
       for (const [key, parameter] of Object.entries(style.parameters)) {
         for (const value of extremesOf(parameter)) {
           for (const others of also) {
-            for (const head of HEADS) {
-              const values = { ...defaults, ...others, [key]: value } as Values;
-              if (style.problems(values, head).length > 0) refused++;
-              else expectSound(style.draft(values, head));
+            const values = { ...defaults, ...others, [key]: value } as Values;
+            const thick = [
+              headIn(CORDUROY, HEADS[3]!, style, values),
+              headIn(WINTER, HEADS[0]!, style, values),
+            ];
+            for (const head of [...HEADS, ...thick]) {
+              if (style.problems(values, head).length === 0) expectSound(style.draft(values, head), head);
+              else if (!head.turn) refused++;
             }
           }
         }
@@ -131,9 +147,10 @@ export const describeFamily = (style: Style, { mostRefused, also = [{}] }: Sweep
 
     test('is sound, or refused with a nearest value that works, for two thousand mixed wishes', () => {
       fc.assert(
-        fc.property(wishesOf(style), fc.constantFrom(...HEADS), (values, head) => {
+        fc.property(wishesOf(style), fc.constantFrom(...HEADS), cloths, (values, bare, cloth) => {
+          const head = cloth ? headIn(cloth, bare, style, values) : bare;
           const problems = style.problems(values, head);
-          if (problems.length === 0) return expectSound(style.draft(values, head));
+          if (problems.length === 0) return expectSound(style.draft(values, head), head);
           for (const { field, nearest } of problems) {
             if (UNMENDABLE.includes(field)) continue;
             expect(nearest, field).toBeDefined();
@@ -147,8 +164,8 @@ export const describeFamily = (style: Style, { mostRefused, also = [{}] }: Sweep
 
     test('has shell pieces of the same area flat as in space', () => {
       for (const values of [{}, ...also, ...style.starts.map((start) => start.values)]) {
-        for (const head of [HEADS[0]!, HEADS[4]!]) {
-          const all = { ...defaults, ...values } as Values;
+        const all = { ...defaults, ...values } as Values;
+        for (const head of [HEADS[0]!, HEADS[4]!, headIn(CORDUROY, HEADS[4]!, style, all)]) {
           if (style.problems(all, head).length > 0) continue;
           expectFormOfPieces(style, all, head);
         }
@@ -169,8 +186,10 @@ export const describeFamily = (style: Style, { mostRefused, also = [{}] }: Sweep
     test('can be sewn from each of its starting points', () => {
       for (const { name, values } of style.starts) {
         const all = { ...defaults, ...values } as Values;
-        expect(style.problems(all, HEADS[3]!), name).toEqual([]);
-        expectSound(style.draft(all, HEADS[3]!));
+        for (const head of [HEADS[3]!, headIn(CORDUROY, HEADS[3]!, style, all)]) {
+          expect(style.problems(all, head), name).toEqual([]);
+          expectSound(style.draft(all, head), head);
+        }
       }
     });
   });

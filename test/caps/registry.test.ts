@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { coaxingOf } from '../../src/caps/coaxing.ts';
-import { defaultsOf } from '../../src/caps/parameter.ts';
+import { defaultsOf, type Values } from '../../src/caps/parameter.ts';
 import { fetchStyles, styleIds } from '../../src/caps/registry.ts';
+import { CORDUROY, headIn, PLAIN } from './cloths.ts';
 import { HEADS } from './family.ts';
 
 const styles = await fetchStyles();
@@ -46,6 +47,20 @@ describe('the family', () => {
         expect(row, `${id}.${key}`).toEqual(row.toSorted((a, b) => a - b));
         expect(p.default).toBeGreaterThanOrEqual(p.min);
         expect(p.default).toBeLessThanOrEqual(p.max);
+      }
+    }
+  });
+
+  test('is drafted in cloth of no thickness as by the plain rules of thumb, and larger in thick cloth', () => {
+    for (const style of styles) {
+      for (const start of [{}, ...style.starts.map(({ values }) => values)]) {
+        const values = { ...defaultsOf(style.parameters), ...start } as Values;
+        const bare = style.draft(values, HEADS[3]!);
+        const plain = style.draft(values, headIn(PLAIN, HEADS[3]!, style, values));
+        expect(JSON.stringify(plain) === JSON.stringify(bare), style.id).toBe(true);
+        const thick = style.draft(values, headIn(CORDUROY, HEADS[3]!, style, values));
+        expect(thick.finishedGirth, style.id).toBe(bare.finishedGirth);
+        expect(JSON.stringify(thick.pattern) === JSON.stringify(bare.pattern), style.id).toBe(false);
       }
     }
   });

@@ -1,15 +1,19 @@
 import { defaultsOf, type Values } from '../../src/caps/parameter.ts';
 import type { Head, Style } from '../../src/caps/style.ts';
+import type { Cloths } from '../../src/cloth/cloth.ts';
 import { arrange } from '../../src/drawing/arrange.ts';
 import { drawPattern } from '../../src/drawing/draw-piece.ts';
 import type { DrawingOptions } from '../../src/drawing/drawing-options.ts';
 import { inches } from '../../src/units.ts';
+import { headIn } from '../caps/cloths.ts';
 import { toSvg } from './svg.ts';
 
 interface Wish<V> {
   readonly name: string;
   readonly values?: Partial<V>;
   readonly girth?: number;
+  /** Cloth of no thickness where left out. */
+  readonly cloths?: Cloths;
   readonly options?: Partial<DrawingOptions>;
 }
 
@@ -22,9 +26,10 @@ export interface Picture extends Wish<Values> {
 export const of = <V>(style: Style<V>, wishes: readonly Wish<V>[]): readonly Picture[] =>
   wishes.map((wish) => ({ ...wish, style: style as Style }) as Picture);
 
-export const svgOf = ({ name, style, values, girth = inches(21.5), options }: Picture): string => {
-  const head: Head = { girth, ratio: 0.8, arc: 0.5625 * girth };
+export const svgOf = ({ name, style, values, girth = inches(21.5), cloths, options }: Picture): string => {
+  const bare: Head = { girth, ratio: 0.8, arc: 0.5625 * girth };
   const wished = { ...defaultsOf(style.parameters), ...values } as Values;
+  const head = cloths ? headIn(cloths, bare, style, wished) : bare;
   const problems = style.problems(wished, head);
   if (problems.length > 0) throw new Error(`not a cap that can be sewn: ${JSON.stringify(problems)}`);
   const draft = style.draft(wished, head);

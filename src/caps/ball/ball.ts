@@ -3,6 +3,7 @@ import type { Figure } from '../../pattern/piece.ts';
 import { exactMm, mm, words } from '../../words.ts';
 import { backStrap, reachOfFastening, roomOf } from '../parts/back-strap/back-strap.ts';
 import { topButtonPieces } from '../parts/button/top-button.ts';
+import { girthFigures, girthName } from '../parts/girth-figures.ts';
 import { goreLengthFigure } from '../parts/gore/gore-length.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
 import { visorMeeting, visorParts } from '../parts/visor/visor-parts.ts';
@@ -39,17 +40,19 @@ export const ball: Style<BallValues> = {
     },
   ],
   problems: ballProblems,
+  // The front pair's interlining goes only a third of the way round: too little to count.
+  inside: () => ['lining'],
   draft: (values, head) => draftBall(values, head),
   form: ballForm,
 };
 
 const draftBall = (values: BallValues, head: Head): CapDraft => {
   const measures = ballMeasures(values, head);
-  const { finishedGirth, wish, opening } = measures;
-  const figures = [...girthFigures(values, head, measures), goreLengthFigure(values.crownRoom, head, 0)];
+  const { girths, wish, opening } = measures;
+  const figures = [...ballFigures(values, head, measures), goreLengthFigure(values.crownRoom, head, 0)];
 
   // The visor first: the stretch of the front it takes is marked on the gores.
-  const visor = visorParts(values, { ...head, girth: finishedGirth });
+  const visor = visorParts(values, { ...head, girth: girths.shell });
 
   // The gores, with the arch cut out of the back pair.
   const shape = ballCrownShape(wish, opening);
@@ -65,11 +68,11 @@ const draftBall = (values: BallValues, head: Head): CapDraft => {
   const middle = walk(crown.lower).length / 2;
   const half = visor.stretch / 2;
   const front = stretchOf(crown.pieces, crown.lower, middle - half, middle + half);
-  const strap = backStrap(values, values.openingWidth);
-  const edge = ballLowerEdge(walk(crown.lower), crown.lower, strap, values.sweatbandHeight);
+  const strap = backStrap(values, values.openingWidth, girths.inner / girths.shell);
+  const edge = ballLowerEdge(walk(crown.lower), crown.lower, strap, values.sweatbandHeight, girths);
 
   return {
-    finishedGirth,
+    finishedGirth: girths.finished,
     facts: ballFacts(values, measures, figures),
     insert: visor.insert,
     pattern: {
@@ -80,45 +83,34 @@ const draftBall = (values: BallValues, head: Head): CapDraft => {
         ...strap.pieces,
         edge.sweatband,
       ],
-      seams: [visorEdgeSeam(), ...strap.seams, ...crown.seams, visorSeam('crown', front), edge.seam],
+      seams: [visorEdgeSeam(visor), ...strap.seams, ...crown.seams, visorSeam('crown', front), edge.seam],
       allowances: allowancesOf(values),
     },
   };
 };
 
-const girthFigures = (
-  values: BallValues,
-  head: Head,
-  { finishedGirth, wish }: BallMeasures,
-): readonly Figure[] => {
+const ballFigures = (values: BallValues, head: Head, { girths, wish }: BallMeasures): readonly Figure[] => {
   const room = roomOf(values);
-  const finished = words`${exactMm(head.girth)} + ${exactMm(values.ease)}`;
+  const called = girthName(girths, girths.shell);
   return [
-    {
-      name: 'Finished girth',
-      formula: 'head girth + ease',
-      worked: words`${finished} = ${exactMm(finishedGirth)}`,
-    },
+    ...girthFigures(head, values.ease),
     {
       name: 'Lower edge of a whole gore',
-      formula:
-        room > 0
-          ? '(finished girth + room to let out) ÷ number of gores'
-          : 'finished girth ÷ number of gores',
+      formula: room > 0 ? `(${called} + room to let out) ÷ number of gores` : `${called} ÷ number of gores`,
       worked:
         room > 0
-          ? words`(${exactMm(finishedGirth)} + ${exactMm(room)}) ÷ ${String(GORES)} = ${exactMm(wish.girth / GORES)}`
-          : words`${exactMm(finishedGirth)} ÷ ${String(GORES)} = ${exactMm(wish.girth / GORES)}`,
+          ? words`(${exactMm(girths.shell)} + ${exactMm(room)}) ÷ ${String(GORES)} = ${exactMm(wish.girth / GORES)}`
+          : words`${exactMm(girths.shell)} ÷ ${String(GORES)} = ${exactMm(wish.girth / GORES)}`,
     },
   ];
 };
 
 const ballFacts = (
   values: BallValues,
-  { finishedGirth, wish }: BallMeasures,
+  { girths, wish }: BallMeasures,
   figures: readonly Figure[],
 ): readonly Fact[] => {
-  const other = reachOfFastening(values, finishedGirth, values.openingWidth);
+  const other = reachOfFastening(values, girths.finished, values.openingWidth);
   return [
     {
       id: 'gore',

@@ -13,9 +13,9 @@ import { type BallStop, GORES, type OfGores, toSeam } from './profile.ts';
 
 /** A ball cap in space: six gores, the back pair with its arch, a visor and a button; its strap let out, the crown as it is cut. */
 export const ballForm = (values: BallValues, head: Head): Form => {
-  const { wish, opening, finishedGirth } = ballMeasures(values, head);
+  const { wish, opening, girths } = ballMeasures(values, head);
   const shape = ballCrownShape(wish, opening);
-  const worn = { ...head, girth: finishedGirth };
+  const worn = { ...head, girth: girths.shell };
   const [edge, top] = [shape.stops[0]!, shape.stops.at(-1)!];
   return {
     strips: [

@@ -1,3 +1,4 @@
+import { type Opening, openingOf } from '../opening.ts';
 import type { ArchWish } from '../parts/back-opening/arch-cut.ts';
 import { roomOf } from '../parts/back-strap/back-strap.ts';
 import { goreLength } from '../parts/gore/gore-length.ts';
@@ -7,17 +8,18 @@ import type { BallCrownWish } from './profile.ts';
 
 /** The girths and lengths that a ball cap is drawn from, mm. */
 export interface BallMeasures {
-  readonly finishedGirth: number;
+  /** At the lower edge, drawn in to fit. */
+  readonly girths: Opening;
   readonly wish: BallCrownWish;
   readonly opening: ArchWish;
 }
 
 export const ballMeasures = (values: BallValues, head: Head): BallMeasures => {
-  const finishedGirth = head.girth + values.ease;
+  const girths = openingOf(head, values.ease);
   return {
-    finishedGirth,
+    girths,
     wish: {
-      girth: finishedGirth + roomOf(values),
+      girth: girths.shell + roomOf(values),
       length: goreLength(values.crownRoom, head, 0),
       widest: values.goreWidest,
       steepness: values.frontSteepness,

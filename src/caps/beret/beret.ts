@@ -1,16 +1,17 @@
 import { walker } from '../../pattern/chain.ts';
-import type { Piece } from '../../pattern/piece.ts';
+import type { Figure, Piece } from '../../pattern/piece.ts';
 import type { Seam } from '../../pattern/seam.ts';
-import { exactMm, mm, words } from '../../words.ts';
+import { mm, words } from '../../words.ts';
+import { type Opening, openingOf } from '../opening.ts';
 import { band, turningGapMark } from '../parts/band/band.ts';
-import { backSeam, topSeam } from '../parts/band/band-seams.ts';
+import { backSeam, bandEdgeSeam, topSeam } from '../parts/band/band-seams.ts';
 import { topNotchesFor } from '../parts/band/top-notches.ts';
+import { girthFigures, girthName, layerFigure, liningGirth } from '../parts/girth-figures.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
-import { one, ring } from '../parts/seams/seam.ts';
 import type { CapDraft, Head, Style } from '../style.ts';
 import { type BeretCrown, beretCrown } from './crown.ts';
 import { beretForm } from './form.ts';
-import { beretFacts, beretMeasures, girthFigure, liningMeasures, topFigures } from './measures.ts';
+import { type BeretMeasures, beretFacts, beretMeasures, liningMeasures, topFigures } from './measures.ts';
 import { type BeretValues, beretParameters } from './parameters.ts';
 import { beretProblems } from './problems.ts';
 
@@ -40,50 +41,49 @@ export const beret: Style<BeretValues> = {
     },
   ],
   problems: beretProblems,
+  inside: ({ lining }) => [lining ? 'lining' : 'outer', 'interlining'],
   draft: (values, head) => draftBeret(values, head),
   form: beretForm,
 };
 
 const draftBeret = (values: BeretValues, head: Head): CapDraft => {
   const measures = beretMeasures(values, head);
-  const girth = girthFigure(values, head);
+  const opening = openingOf(head, values.ease);
+  const girths = girthFigures(head, values.ease);
+  const called = girthName(opening, opening.shell);
 
   // The crown, in shell cloth and in lining.
   const shell = beretCrown(values, {
     layer: 'shell',
     measures,
-    figures: [girth, ...topFigures(values, measures)],
+    girthName: called,
+    figures: [...girths, ...topFigures(values, measures, called)],
   });
-  const lining = values.lining ? liningCrown(values, measures) : null;
+  const lining = values.lining ? liningCrown(values, opening, measures) : null;
 
   // The band, and what is inside it.
-  const outer = outerBand(values, shell, measures.finishedGirth);
-  const inner = innerBand(values, lining, measures.finishedGirth);
+  const outer = outerBand(values, shell, opening.shell, girths);
+  const inner = innerBand(values, lining, opening);
 
   return {
-    finishedGirth: measures.finishedGirth,
-    facts: beretFacts(values, measures),
+    finishedGirth: opening.finished,
+    facts: beretFacts(values, opening, measures),
     insert: null,
     pattern: {
       pieces: [...shell.pieces, outer, ...(lining?.pieces ?? []), inner],
-      seams: seamsOf(shell, lining),
+      seams: seamsOf(shell, lining, opening),
       allowances: allowancesOf(values),
     },
   };
 };
 
-const liningCrown = (values: BeretValues, measures: ReturnType<typeof beretMeasures>): BeretCrown => {
-  const inside = liningMeasures(measures, values.liningTake);
+const liningCrown = (values: BeretValues, opening: Opening, measures: BeretMeasures): BeretCrown => {
+  const inside = liningMeasures(measures, values.liningTake, opening.lining);
   return beretCrown(values, {
     layer: 'lining',
     measures: inside,
-    figures: [
-      {
-        name: 'Round the edge of the lining',
-        formula: 'round the edge − lining smaller by',
-        worked: words`${exactMm(measures.rimGirth)} − ${exactMm(values.liningTake)} = ${exactMm(inside.rimGirth)}`,
-      },
-    ],
+    girthName: girthName(opening, opening.lining, 'lining'),
+    figures: [liningGirth(opening, 'Round the edge', measures.rimGirth, values.liningTake).figure],
   });
 };
 
@@ -91,7 +91,12 @@ const liningCrown = (values: BeretValues, measures: ReturnType<typeof beretMeasu
 const topNotches = (crown: BeretCrown) =>
   crown.gather === 0 ? { topNotches: topNotchesFor(walker(crown.pieces)(crown.lower)) } : {};
 
-const outerBand = (values: BeretValues, crown: BeretCrown, girth: number): Piece =>
+const outerBand = (
+  values: BeretValues,
+  crown: BeretCrown,
+  girth: number,
+  figures: readonly Figure[],
+): Piece =>
   band({
     id: 'band',
     name: 'Band',
@@ -105,13 +110,15 @@ const outerBand = (values: BeretValues, crown: BeretCrown, girth: number): Piece
     top: 'band',
     eighths: false,
     ...topNotches(crown),
+    figures,
     notes: [words`Interlining is cut on the stitch line, without allowance.`],
   });
 
 /** Of the lining band's upper edge left open: a hand and the soft crown pass (common practice). mm. */
 const GAP = 90;
 
-const innerBand = (values: BeretValues, lining: BeretCrown | null, girth: number): Piece => {
+const innerBand = (values: BeretValues, lining: BeretCrown | null, opening: Opening): Piece => {
+  const girth = opening.inner;
   const shared = {
     id: 'liningBand',
     girth,
@@ -119,6 +126,7 @@ const innerBand = (values: BeretValues, lining: BeretCrown | null, girth: number
     visorStretch: 0,
     top: 'band',
     eighths: false,
+    figures: layerFigure(opening, girth, lining ? 'lining' : 'facing'),
   } as const;
   return lining
     ? band({
@@ -137,7 +145,7 @@ const innerBand = (values: BeretValues, lining: BeretCrown | null, girth: number
       });
 };
 
-const seamsOf = (shell: BeretCrown, lining: BeretCrown | null): readonly Seam[] => [
+const seamsOf = (shell: BeretCrown, lining: BeretCrown | null, opening: Opening): readonly Seam[] => [
   ...shell.seams,
   backSeam('back', 'Band back seam', 'band'),
   topSeam('bandToCrown', 'Crown to band', shell.lower, 'band', shell.gather),
@@ -148,11 +156,5 @@ const seamsOf = (shell: BeretCrown, lining: BeretCrown | null): readonly Seam[] 
         topSeam('liningBandToCrown', 'Lining crown to band', lining.lower, 'liningBand', lining.gather),
       ]
     : [backSeam('liningBack', 'Facing back seam', 'liningBand')]),
-  ring(
-    'lowerEdge',
-    lining ? 'Band to lining band, lower edge' : 'Band to facing, lower edge',
-    'lower',
-    [one('band', 'bottom')],
-    [one('liningBand', 'bottom')],
-  ),
+  bandEdgeSeam(lining !== null, opening),
 ];

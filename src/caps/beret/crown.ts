@@ -22,6 +22,8 @@ export interface BeretCrown {
 interface CrownWish {
   readonly layer: 'shell' | 'lining';
   readonly measures: BeretMeasures;
+  /** What the arithmetic calls the girth of the band that this layer is sewn to. */
+  readonly girthName: string;
   readonly figures: readonly Figure[];
 }
 
@@ -43,7 +45,8 @@ const disc: Maker = (values, wish) => {
     layer,
     cloth: clothOf[layer],
     rim: ovalOfGirth(measures.rimGirth, 1),
-    openingGirth: measures.finishedGirth,
+    openingGirth: measures.openingGirth,
+    girthName: wish.girthName,
     height: measures.underWidth,
     pieces: values.underPieces,
     names: { tip: 'Top', side: 'Under ring' },
@@ -63,6 +66,7 @@ const gored: Maker = (values, wish) => {
     reach: tamReach(measures, gores),
     kindOf: () => ({ id, name, cloths: [clothOf[layer]], notes: stemNotes(values, wish) }),
     lower: 'band',
+    girthName: wish.girthName,
     ...(layer === 'lining' ? { named: { id: 'lining', name: 'Lining: ' } } : {}),
     figures,
   });
@@ -73,11 +77,11 @@ const gathered: Maker = (values, wish) => {
   const { layer, measures, figures } = wish;
   const gather = gatherOf(measures);
   const [id, name] = layer === 'shell' ? ['tip', 'Disc'] : ['liningTip', 'Lining disc'];
-  const { rimGirth, finishedGirth } = measures;
+  const { rimGirth, openingGirth } = measures;
   const surplus: Figure = {
     name: 'Gathered in',
-    formula: 'round the edge ÷ finished girth − 1',
-    worked: words`${exactMm(rimGirth)} ÷ ${exactMm(finishedGirth)} − 1 = ${ratio(gather)}`,
+    formula: `round the edge ÷ ${wish.girthName} − 1`,
+    worked: words`${exactMm(rimGirth)} ÷ ${exactMm(openingGirth)} − 1 = ${ratio(gather)}`,
   };
   const piece = tip({
     id,

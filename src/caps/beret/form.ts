@@ -19,14 +19,14 @@ export const beretForm = (values: BeretValues, head: Head): Form => ({
 
 type Maker = (values: BeretValues, measures: BeretMeasures) => readonly FormStrip[];
 
-const disc: Maker = ({ underPieces, bandHeight }, { rimGirth, finishedGirth, underWidth }) => {
+const disc: Maker = ({ underPieces, bandHeight }, { rimGirth, openingGirth, underWidth }) => {
   const rim = ovalOfGirth(rimGirth, 1);
-  const slope = sideSlope(rim, finishedGirth, underWidth);
+  const slope = sideSlope(rim, openingGirth, underWidth);
   const top = bandHeight + dropOf(slope);
   return [
     { piece: 'tip', copy: 0, strip: tipStrip(rim, top) },
     ...sideBandStrips(slope, sideBandScheme(underPieces, 0, 0), top),
-    bandStrip(circleOf(finishedGirth, 0), bandHeight),
+    bandStrip(circleOf(openingGirth, 0), bandHeight),
   ];
 };
 
@@ -39,18 +39,18 @@ const gored: Maker = ({ gores, frontSeam, bandHeight }, measures) => {
 /** A gathered disc puffs out and falls over: so much of the spread outwards, and so much up (our own measure, for the picture alone). */
 const [PUFF_OUT, PUFF_UP] = [0.4, 0.45];
 
-const gathered: Maker = ({ spread, bandHeight }, { finishedGirth }) => {
-  const edge = finishedGirth + 2 * Math.PI * PUFF_OUT * spread;
+const gathered: Maker = ({ spread, bandHeight }, { openingGirth }) => {
+  const edge = openingGirth + 2 * Math.PI * PUFF_OUT * spread;
   const top = bandHeight + PUFF_UP * spread;
   return [
     { piece: 'tip', copy: 0, strip: tipStrip(ovalOfGirth(edge, 1), top), likeness: true },
     {
       piece: 'tip',
       copy: 0,
-      strip: { left: circleOf(edge, top), right: circleOf(finishedGirth, bandHeight) },
+      strip: { left: circleOf(edge, top), right: circleOf(openingGirth, bandHeight) },
       likeness: true,
     },
-    bandStrip(circleOf(finishedGirth, 0), bandHeight),
+    bandStrip(circleOf(openingGirth, 0), bandHeight),
   ];
 };
 

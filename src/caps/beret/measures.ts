@@ -1,11 +1,14 @@
 import type { Figure } from '../../pattern/piece.ts';
 import { exactMm, mm, words } from '../../words.ts';
+import { type Opening, openingOf } from '../opening.ts';
+import { girthName, shellFigure } from '../parts/girth-figures.ts';
 import type { Fact, Head } from '../style.ts';
 import type { BeretValues } from './parameters.ts';
 
 /** What a beret's pieces are drawn from, mm and radians. */
 export interface BeretMeasures {
-  readonly finishedGirth: number;
+  /** Round the band. */
+  readonly openingGirth: number;
   /** Round the edge of the top. */
   readonly rimGirth: number;
   readonly slope: number;
@@ -14,38 +17,37 @@ export interface BeretMeasures {
 }
 
 export const beretMeasures = ({ ease, spread, underSlope }: BeretValues, head: Head): BeretMeasures =>
-  measuresOf(head.girth + ease, spread, underSlope);
+  measuresOf(openingOf(head, ease).shell, spread, underSlope);
 
-const measuresOf = (finishedGirth: number, spread: number, slope: number): BeretMeasures => ({
-  finishedGirth,
-  rimGirth: finishedGirth + 2 * Math.PI * spread,
+const measuresOf = (openingGirth: number, spread: number, slope: number): BeretMeasures => ({
+  openingGirth,
+  rimGirth: openingGirth + 2 * Math.PI * spread,
   slope,
   underWidth: spread / Math.cos(slope),
 });
 
-/** The lining's: less far round the edge by what is taken, at the same slope, so that it never turns too short to lie flat. */
+/**
+ * The lining's, of its own girth: as much less far round the edge, and less by what is taken, at the same slope, so that it never
+ * turns too short to lie flat.
+ */
 export const liningMeasures = (
-  { finishedGirth, rimGirth, slope }: BeretMeasures,
+  { openingGirth, rimGirth, slope }: BeretMeasures,
   take: number,
-): BeretMeasures => measuresOf(finishedGirth, (rimGirth - take - finishedGirth) / (2 * Math.PI), slope);
+  girth: number,
+): BeretMeasures => measuresOf(girth, (rimGirth - take - openingGirth) / (2 * Math.PI), slope);
 
 /** By what part a disc's edge is longer than the band that it is gathered to. */
-export const gatherOf = ({ rimGirth, finishedGirth }: BeretMeasures): number => rimGirth / finishedGirth - 1;
-
-export const girthFigure = (values: BeretValues, head: Head): Figure => ({
-  name: 'Finished girth',
-  formula: 'head girth + ease',
-  worked: words`${exactMm(head.girth)} + ${exactMm(values.ease)} = ${exactMm(head.girth + values.ease)}`,
-});
+export const gatherOf = ({ rimGirth, openingGirth }: BeretMeasures): number => rimGirth / openingGirth - 1;
 
 export const topFigures = (
   values: BeretValues,
-  { finishedGirth, rimGirth }: BeretMeasures,
+  { openingGirth, rimGirth }: BeretMeasures,
+  girthName: string,
 ): readonly Figure[] => [
   {
     name: 'Across the top',
-    formula: 'finished girth ÷ π + 2 × spread',
-    worked: words`${exactMm(finishedGirth)} ÷ 3.1416 + 2 × ${exactMm(values.spread)} = ${exactMm(rimGirth / Math.PI)}`,
+    formula: `${girthName} ÷ π + 2 × spread`,
+    worked: words`${exactMm(openingGirth)} ÷ 3.1416 + 2 × ${exactMm(values.spread)} = ${exactMm(rimGirth / Math.PI)}`,
   },
   {
     name: 'Round the edge',
@@ -55,22 +57,27 @@ export const topFigures = (
 ];
 
 /** What stands in plain sight: how far across the top is, and how far round. */
-export const beretFacts = (values: BeretValues, measures: BeretMeasures): readonly Fact[] => {
-  const [across, round] = topFigures(values, measures);
+export const beretFacts = (
+  values: BeretValues,
+  opening: Opening,
+  measures: BeretMeasures,
+): readonly Fact[] => {
+  const [across, round] = topFigures(values, measures, girthName(opening, opening.shell));
+  const shell = shellFigure(opening);
   return [
     {
       id: 'top',
       name: 'Top',
       figure: words`${mm(measures.rimGirth / Math.PI)} across`,
       title: 'Across the top, laid flat',
-      reckoning: [across!],
+      reckoning: [...shell, across!],
     },
     {
       id: 'crown',
       name: 'Edge',
       figure: words`${mm(measures.rimGirth)}`,
       title: 'Round the edge of the top',
-      reckoning: [across!, round!],
+      reckoning: [...shell, across!, round!],
     },
   ];
 };

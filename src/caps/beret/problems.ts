@@ -1,6 +1,7 @@
 import type { Problem } from '../../pattern/problem.ts';
 import { degrees } from '../../units.ts';
 import { radians, words } from '../../words.ts';
+import { openingOf } from '../opening.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
 import type { Head } from '../style.ts';
 import { checkValues, fieldOf } from '../validate.ts';
@@ -21,11 +22,14 @@ const SNIP = 2;
  * Its inner radius is the opening's ÷ cos slope, and the wedge that is missing 2π · (1 − cos slope).
  */
 const ringTooFlat = (values: BeretValues, head: Head): readonly Problem[] => {
-  const { beretCrown, underPieces, underSlope, ease } = values;
+  const { beretCrown, underPieces, underSlope, ease, lining } = values;
   if (beretCrown !== 'disc' || underPieces !== '1') return [];
   const { side, band } = allowancesOf(values);
+  const opening = openingOf(head, ease);
+  // The lining's ring, a little smaller, is the first to close.
+  const girth = lining ? opening.lining : opening.shell;
   const opens = (slope: number): boolean => {
-    const inner = (head.girth + ease) / (2 * Math.PI * Math.cos(slope)) - band;
+    const inner = girth / (2 * Math.PI * Math.cos(slope)) - band;
     const gap = 2 * inner * Math.sin(Math.PI * (1 - Math.cos(slope)));
     return gap >= 2 * side + SNIP;
   };

@@ -13,10 +13,10 @@ const TIGHT = 0.75;
  * cloth the middle of the gore leaves the axis by the cosine of its slope, stands still at the edge and comes in as fast as it goes.
  */
 export const tamReach = (
-  { finishedGirth, rimGirth, slope }: Pick<BeretMeasures, 'finishedGirth' | 'rimGirth' | 'slope'>,
+  { openingGirth, rimGirth, slope }: Pick<BeretMeasures, 'openingGirth' | 'rimGirth' | 'slope'>,
   gores: number,
 ): GoreReach => {
-  const [from, out] = [reachOfGirth(finishedGirth, gores), reachOfGirth(rimGirth, gores)];
+  const [from, out] = [reachOfGirth(openingGirth, gores), reachOfGirth(rimGirth, gores)];
   const turn = Math.min(MOST_TURN, TURN * (out - from));
   // Where the straight ways would meet the upright at the edge.
   const under = point(out, (out - from) / Math.cos(slope));

@@ -34,13 +34,14 @@ export const bucket: Style<BucketValues> = {
     },
   ],
   problems: bucketProblems,
+  inside: ({ reversible, lining }) => (reversible ? ['outer'] : lining ? ['lining', 'lining'] : ['lining']),
   draft: (values, head) => draftBucket(values, head),
   form: bucketForm,
 };
 
 const draftBucket = (values: BucketValues, head: Head): CapDraft => {
   const { reversible } = values;
-  const { shell, lining, opening, rim } = narrowingLayers({
+  const { girths, shell, lining, opening, rim } = narrowingLayers({
     values: { ...values, lining: values.lining || reversible },
     head,
     ratio: brimRatio(values, head),
@@ -50,13 +51,14 @@ const draftBucket = (values: BucketValues, head: Head): CapDraft => {
   const { slope, ...hat } = brimmed({
     shell,
     lining: lining && reversible ? withTurningGap(lining) : lining,
+    girths,
     opening,
     values: reversible ? { ...values, brimUnder: 'outer' } : values,
     reversible,
     sweatbandHeight: values.sweatbandHeight,
   });
   return {
-    finishedGirth: head.girth + values.ease,
+    finishedGirth: girths.finished,
     facts: [tipFact(rim), brimFact(slope)],
     insert: null,
     pattern: { ...hat, allowances: allowancesOf(values) },

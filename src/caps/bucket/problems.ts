@@ -1,4 +1,5 @@
 import type { Problem } from '../../pattern/problem.ts';
+import { openingOf } from '../opening.ts';
 import { brimProblems } from '../parts/brim/problems.ts';
 import { brimRatio } from '../parts/brimmed/brim-ratio.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
@@ -11,7 +12,7 @@ import { type BucketValues, bucketParameters } from './parameters.ts';
 export const bucketProblems = (values: BucketValues, head: Head): readonly Problem[] => {
   const outOfRange = checkValues(bucketParameters, values);
   if (outOfRange.length > 0) return outOfRange;
-  const girth = head.girth + values.ease;
+  const girth = openingOf(head, values.ease).shell;
   const { opening } = narrowingCrown(girth, brimRatio(values, head), values.crownTaper);
   const slope = { opening, width: values.brimWidth, drop: values.brimDrop };
   return brimProblems(values, slope, allowancesOf(values));

@@ -2,8 +2,10 @@ import { ovalOfGirth } from '../../geometry/oval.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Figure } from '../../pattern/piece.ts';
 import { exactMm, words } from '../../words.ts';
+import { type Opening, openingOf } from '../opening.ts';
 import { band } from '../parts/band/band.ts';
 import { innerBand } from '../parts/band/inner-band.ts';
+import { girthFigures, girthName, liningGirth } from '../parts/girth-figures.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
 import { pleatCount } from '../parts/side-band/parameters.ts';
 import { middleIsFree } from '../parts/side-band/side-band-wish.ts';
@@ -65,18 +67,20 @@ export const flatTop: Style<FlatTopValues> = {
     },
   ],
   problems: flatTopProblems,
+  inside: ({ lining }) => [lining ? 'lining' : 'outer', 'interlining'],
   draft: (values, head) => draftFlatTop(values, head),
   form: flatTopForm,
 };
 
 const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
   // Girths: what goes round what.
-  const finishedGirth = head.girth + values.ease;
-  const crownGirth = finishedGirth + values.crownFullness;
-  const girths = girthFigures(head.girth, values.ease, finishedGirth, values.crownFullness, crownGirth);
+  const opening = openingOf(head, values.ease);
+  const crownGirth = opening.shell + values.crownFullness;
+  const girths = girthFigures(head, values.ease);
+  const crownFigures = [...girths, crownFigure(opening, values.crownFullness)];
 
   // The visor first: the stretch of band it takes is marked on other pieces.
-  const peak = visorParts(values, { ...head, girth: finishedGirth });
+  const peak = visorParts(values, { ...head, girth: opening.shell });
 
   // The shell.
   const rim = ovalOfGirth(crownGirth, values.tipRatio);
@@ -85,13 +89,14 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
     layer: 'shell',
     cloth: 'outer',
     rim,
-    openingGirth: finishedGirth,
+    openingGirth: opening.shell,
+    girthName: girthName(opening, opening.shell),
     height: values.sideBandHeight,
     pieces: values.sideBandPieces,
     tilt: values.crownTilt,
     gather: values.crownGather,
     pleats,
-    figures: girths,
+    figures: crownFigures,
   });
   const strapWish = { ...values, width: values.strapWidth, visorStretch: peak.stretch };
   const shellBand = band({
@@ -101,21 +106,21 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
       { cloth: 'outer', count: 1 },
       { cloth: 'interlining', count: 1 },
     ],
-    girth: finishedGirth,
+    girth: opening.shell,
     height: values.bandHeight,
     visorStretch: peak.stretch,
     top: 'band',
     eighths: values.sideBandPieces === '4' && middleIsFree(pleats),
     marks: values.strap ? buttonMarks(strapWish) : [],
-    figures: girths.slice(0, 1),
+    figures: girths,
     notes: [words`Interlining is cut on the stitch line, without allowance.`],
   });
 
   // Inside: a full lining, or a facing for the band alone.
-  const lining = values.lining ? liningCrown(values, finishedGirth, crownGirth) : null;
+  const lining = values.lining ? liningCrown(values, opening, crownGirth) : null;
   const inner = innerBand({
     lined: values.lining,
-    girth: finishedGirth,
+    opening,
     height: values.bandHeight,
     visorStretch: peak.stretch,
     visorDepth: peak.depth,
@@ -138,55 +143,37 @@ const draftFlatTop = (values: FlatTopValues, head: Head): CapDraft => {
       lining,
       strap: values.strap,
       gather: values.crownGather,
-      girth: finishedGirth,
-      visorStretch: peak.stretch,
+      opening,
+      visor: peak,
     }),
     allowances: allowancesOf(values),
   };
   return {
-    finishedGirth,
-    facts: tipFacts(rim, girths[1]!),
+    finishedGirth: opening.finished,
+    facts: tipFacts(rim, crownFigures.slice(1)),
     insert: peak.insert,
     pattern,
   };
 };
 
 /** The lining stands as the shell does, but is never gathered: it would only make the seam thick. */
-const liningCrown = (values: FlatTopValues, finishedGirth: number, shellCrown: number) => {
-  const crownGirth = shellCrown - values.liningTake;
+const liningCrown = (values: FlatTopValues, opening: Opening, shellCrown: number) => {
+  const { girth: crownGirth, figure } = liningGirth(opening, 'Crown girth', shellCrown, values.liningTake);
   return tippedCrown({
     layer: 'lining',
     cloth: 'lining',
     rim: ovalOfGirth(crownGirth, values.tipRatio),
-    openingGirth: finishedGirth,
+    openingGirth: opening.lining,
+    girthName: girthName(opening, opening.lining, 'lining'),
     height: values.sideBandHeight - values.liningTake,
     pieces: values.sideBandPieces,
     tilt: values.crownTilt,
-    figures: [
-      {
-        name: 'Crown girth of the lining',
-        formula: 'crown girth − lining smaller by',
-        worked: words`${exactMm(shellCrown)} − ${exactMm(values.liningTake)} = ${exactMm(crownGirth)}`,
-      },
-    ],
+    figures: [figure],
   });
 };
 
-const girthFigures = (
-  headGirth: number,
-  ease: number,
-  finished: number,
-  fullness: number,
-  crown: number,
-): readonly Figure[] => [
-  {
-    name: 'Finished girth',
-    formula: 'head girth + ease',
-    worked: words`${exactMm(headGirth)} + ${exactMm(ease)} = ${exactMm(finished)}`,
-  },
-  {
-    name: 'Crown girth',
-    formula: 'finished girth + crown fullness',
-    worked: words`${exactMm(finished)} + ${exactMm(fullness)} = ${exactMm(crown)}`,
-  },
-];
+const crownFigure = (opening: Opening, fullness: number): Figure => ({
+  name: 'Crown girth',
+  formula: `${girthName(opening, opening.shell)} + crown fullness`,
+  worked: words`${exactMm(opening.shell)} + ${exactMm(fullness)} = ${exactMm(opening.shell + fullness)}`,
+});

@@ -1,6 +1,7 @@
 import { ovalOfGirth } from '../../geometry/oval.ts';
 import { offOval } from '../../geometry/oval-slope.ts';
 import type { Form } from '../form.ts';
+import { openingOf } from '../opening.ts';
 import { bandStrip } from '../parts/band/form.ts';
 import { pleatCount } from '../parts/side-band/parameters.ts';
 import { sideBandScheme } from '../parts/side-band/side-band-wish.ts';
@@ -15,7 +16,7 @@ const ROUND_STEPS = 256;
 
 /** A flat-top cap in space: tip, side band, band and visor. */
 export const flatTopForm = (values: FlatTopValues, head: Head): Form => {
-  const opening = { ...head, girth: head.girth + values.ease };
+  const opening = { ...head, girth: openingOf(head, values.ease).shell };
   const rim = ovalOfGirth(opening.girth + values.crownFullness, values.tipRatio);
   const slope = sideSlope(rim, opening.girth, values.sideBandHeight, values.crownTilt);
   const top = values.bandHeight + dropOf(slope);

@@ -1,6 +1,8 @@
 import { ovalOfGirth } from '../../geometry/oval.ts';
 import type { Problem } from '../../pattern/problem.ts';
 import { mm, ratio, words } from '../../words.ts';
+import { type Opening, openingOf } from '../opening.ts';
+import { liningGirth } from '../parts/girth-figures.ts';
 import { pleatCount } from '../parts/side-band/parameters.ts';
 import { dropOf, sideSlope } from '../parts/side-band/side-slope.ts';
 import { strapProblems } from '../parts/strap/problems.ts';
@@ -19,7 +21,7 @@ export const flatTopProblems = (values: FlatTopValues, head: Head): readonly Pro
 /** What cannot be of the crown: the first of these, since each takes the ones before it for right. */
 const crownProblems = (values: FlatTopValues, head: Head): readonly Problem[] => {
   for (const check of [crownTooFull, gatheredTooMuch, pleatsTooSmall, tiltedTooMuch]) {
-    const found = check(values, head.girth + values.ease);
+    const found = check(values, openingOf(head, values.ease));
     if (found.length > 0) return found;
   }
   return [];
@@ -50,7 +52,7 @@ const crownTooFull = ({
 /** A lower edge longer than the rim by 2π × height lies flat too, turned inside out. */
 const gatheredTooMuch = (
   { crownFullness, sideBandHeight, crownGather }: FlatTopValues,
-  opening: number,
+  { shell: opening }: Opening,
 ): readonly Problem[] => {
   const limit = (crownFullness + 2 * Math.PI * sideBandHeight) / opening;
   if (crownGather < limit) return [];
@@ -66,7 +68,7 @@ const gatheredTooMuch = (
 /** A pleat that takes up less than this (mm) cannot be folded and pressed (our own measure). */
 const LEAST_PLEAT = 6;
 
-const pleatsTooSmall = (values: FlatTopValues, opening: number): readonly Problem[] => {
+const pleatsTooSmall = (values: FlatTopValues, { shell: opening }: Opening): readonly Problem[] => {
   const count = pleatCount(values);
   const inQuarter = (opening * values.crownGather) / 4;
   if (count === 0 || inQuarter / count >= LEAST_PLEAT) return [];
@@ -92,7 +94,7 @@ const pleatsTooSmall = (values: FlatTopValues, opening: number): readonly Proble
 /** The least that the top stands above the band at the back, mm: room for both seams (our own measure). */
 const LEAST_BACK = 12;
 
-const tiltedTooMuch = (values: FlatTopValues, opening: number): readonly Problem[] => {
+const tiltedTooMuch = (values: FlatTopValues, opening: Opening): readonly Problem[] => {
   const { crownTilt } = values;
   if (crownTilt === 0 || standsBehind(values, opening, crownTilt)) return [];
   let nearest = Math.ceil(crownTilt / 2 - 1) * 2;
@@ -107,17 +109,18 @@ const tiltedTooMuch = (values: FlatTopValues, opening: number): readonly Problem
 };
 
 /** Whether shell and lining have height at the back when they are tilted so. */
-const standsBehind = (values: FlatTopValues, opening: number, tilt: number): boolean => {
+const standsBehind = (values: FlatTopValues, opening: Opening, tilt: number): boolean => {
   const { crownFullness, sideBandHeight, crownGather, tipRatio, lining, liningTake } = values;
   const stands = (rimGirth: number, lower: number, height: number) => {
     const slope = sideSlope(ovalOfGirth(rimGirth, tipRatio), lower, height, tilt);
     return dropOf(slope) - tilt / 2 >= LEAST_BACK;
   };
-  const rim = opening + crownFullness;
+  const rim = opening.shell + crownFullness;
+  const inside = liningGirth(opening, '', rim, liningTake).girth;
   return (
-    stands(rim, opening, sideBandHeight) &&
-    (crownGather === 0 || stands(rim, opening * (1 + crownGather), sideBandHeight)) &&
-    (!lining || stands(rim - liningTake, opening, sideBandHeight - liningTake))
+    stands(rim, opening.shell, sideBandHeight) &&
+    (crownGather === 0 || stands(rim, opening.shell * (1 + crownGather), sideBandHeight)) &&
+    (!lining || stands(inside, opening.lining, sideBandHeight - liningTake))
   );
 };
 

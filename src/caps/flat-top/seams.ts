@@ -1,8 +1,9 @@
 import type { Seam } from '../../pattern/seam.ts';
-import { backSeam, topSeam, visorStretchOf } from '../parts/band/band-seams.ts';
-import { one, ring } from '../parts/seams/seam.ts';
+import type { Opening } from '../opening.ts';
+import { backSeam, bandEdgeSeam, topSeam, visorStretchOf } from '../parts/band/band-seams.ts';
 import { strapSeam } from '../parts/strap/strap-seam.ts';
 import type { TippedCrown } from '../parts/tipped-crown/tipped-crown.ts';
+import type { VisorParts } from '../parts/visor/visor-parts.ts';
 import { visorEdgeSeam, visorSeam } from '../parts/visor/visor-seams.ts';
 
 interface SeamsWish {
@@ -12,8 +13,8 @@ interface SeamsWish {
   readonly strap: boolean;
   /** By what part the shell's lower edge is longer than the band. */
   readonly gather: number;
-  readonly girth: number;
-  readonly visorStretch: number;
+  readonly opening: Opening;
+  readonly visor: VisorParts;
 }
 
 /** Every seam of a flat-top cap, in sewing order. */
@@ -22,15 +23,15 @@ export const flatTopSeams = ({
   lining,
   strap,
   gather,
-  girth,
-  visorStretch,
+  opening,
+  visor,
 }: SeamsWish): readonly Seam[] => [
-  visorEdgeSeam(),
+  visorEdgeSeam(visor),
   ...(strap ? [strapSeam()] : []),
   ...shell.seams,
   backSeam('back', 'Band back seam', 'band'),
   topSeam('bandToSide', 'Side band to band', shell.lower, 'band', gather),
-  visorSeam('band', [visorStretchOf('band', girth, visorStretch)]),
+  visorSeam('band', [visorStretchOf('band', opening.shell, visor.stretch)]),
   ...(lining
     ? [
         ...lining.seams,
@@ -38,11 +39,5 @@ export const flatTopSeams = ({
         topSeam('liningBandToSide', 'Lining side band to band', lining.lower, 'liningBand'),
       ]
     : [backSeam('liningBack', 'Facing back seam', 'liningBand')]),
-  ring(
-    'lowerEdge',
-    lining ? 'Band to lining band, lower edge' : 'Band to facing, lower edge',
-    'lower',
-    [one('band', 'bottom')],
-    [one('liningBand', 'bottom')],
-  ),
+  bandEdgeSeam(lining !== null, opening),
 ];

@@ -1,13 +1,14 @@
 import { walker } from '../../pattern/chain.ts';
 import type { Piece } from '../../pattern/piece.ts';
 import type { Seam } from '../../pattern/seam.ts';
-import { exactMm, words } from '../../words.ts';
+import { words } from '../../words.ts';
+import { openingOf } from '../opening.ts';
 import { band } from '../parts/band/band.ts';
-import { backSeam, topSeam, visorStretchOf } from '../parts/band/band-seams.ts';
+import { backSeam, bandEdgeSeam, topSeam, visorStretchOf } from '../parts/band/band-seams.ts';
 import { innerBand } from '../parts/band/inner-band.ts';
 import { topNotchesFor } from '../parts/band/top-notches.ts';
+import { girthFigures } from '../parts/girth-figures.ts';
 import type { GoreLayers } from '../parts/gore/gore-layers.ts';
-import { one, ring } from '../parts/seams/seam.ts';
 import { buttonMarks, strap } from '../parts/strap/strap.ts';
 import { strapSeam } from '../parts/strap/strap-seam.ts';
 import type { VisorParts } from '../parts/visor/visor-parts.ts';
@@ -31,18 +32,14 @@ export const banded = (
   { shell, lining }: GoreLayers,
   visor: VisorParts,
 ): GoredEdge => {
-  const girth = head.girth + values.ease;
+  const opening = openingOf(head, values.ease);
   const strapped = hasStrap(values);
   const strapWish = { ...values, width: values.strapWidth, visorStretch: visor.stretch };
-  const shared = {
-    girth,
-    height: values.bandHeight,
-    visorStretch: visor.stretch,
-    eighths: false,
-    topNotches: topNotchesFor(walker(shell.pieces)(shell.lower)),
-  };
+  const shared = { height: values.bandHeight, visorStretch: visor.stretch, eighths: false };
   const outer = band({
     ...shared,
+    girth: opening.shell,
+    topNotches: topNotchesFor(walker(shell.pieces)(shell.lower)),
     id: 'band',
     name: 'Band',
     cuts: [
@@ -51,40 +48,28 @@ export const banded = (
     ],
     top: 'band',
     marks: strapped ? buttonMarks(strapWish) : [],
-    figures: [
-      {
-        name: 'Finished girth',
-        formula: 'head girth + ease',
-        worked: words`${exactMm(head.girth)} + ${exactMm(values.ease)} = ${exactMm(girth)}`,
-      },
-    ],
+    figures: girthFigures(head, values.ease),
     notes: [words`Interlining is cut on the stitch line, without allowance.`],
   });
   const hasVisor = visor.pieces.length > 0;
-  const { topNotches, ...plainTop } = shared;
   const inner = innerBand({
-    ...plainTop,
-    ...(lining ? { topNotches } : {}),
+    ...shared,
+    opening,
+    ...(lining ? { topNotches: topNotchesFor(walker(lining.pieces)(lining.lower)) } : {}),
     lined: lining !== null,
     visorDepth: visor.depth,
   });
   return {
     outside: [...visor.pieces, outer, ...(strapped ? [strap(strapWish)] : [])],
     inside: [inner],
-    first: [...(hasVisor ? [visorEdgeSeam()] : []), ...(strapped ? [strapSeam()] : [])],
+    first: [...(hasVisor ? [visorEdgeSeam(visor)] : []), ...(strapped ? [strapSeam()] : [])],
     last: [
       backSeam('back', 'Band back seam', 'band'),
       topSeam('bandToGores', 'Gores to band', shell.lower, 'band'),
-      ...(hasVisor ? [visorSeam('band', [visorStretchOf('band', girth, visor.stretch)])] : []),
+      ...(hasVisor ? [visorSeam('band', [visorStretchOf('band', opening.shell, visor.stretch)])] : []),
       backSeam('liningBack', lining ? 'Lining band back seam' : 'Facing back seam', 'liningBand'),
       ...(lining ? [topSeam('liningBandToGores', 'Lining gores to band', lining.lower, 'liningBand')] : []),
-      ring(
-        'lowerEdge',
-        lining ? 'Band to lining band, lower edge' : 'Band to facing, lower edge',
-        'lower',
-        [one('band', 'bottom')],
-        [one('liningBand', 'bottom')],
-      ),
+      bandEdgeSeam(lining !== null, opening),
     ],
   };
 };

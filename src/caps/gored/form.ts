@@ -1,4 +1,5 @@
 import type { Form } from '../form.ts';
+import { openingOf } from '../opening.ts';
 import { bandStrip } from '../parts/band/form.ts';
 import { topButtonStrips } from '../parts/button/form.ts';
 import { goreFront, goreHeight, goreLowerEdge, goreStrips } from '../parts/gore/form.ts';
@@ -10,7 +11,7 @@ import { bandOf, type GoredValues } from './parameters.ts';
 
 /** A gored cap in space: gores and button, band where there is one, visor. */
 export const goredForm = (values: GoredValues, head: Head): Form => {
-  const opening = { ...head, girth: head.girth + values.ease };
+  const opening = { ...head, girth: openingOf(head, values.ease).shell };
   const band = bandOf(values);
   const crown = { ...values, reach: shellReach(values, head, band) };
   const copies = Array.from({ length: values.gores }, (_, copy) => ({ piece: 'gore', copy }));

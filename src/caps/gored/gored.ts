@@ -1,3 +1,4 @@
+import { type Opening, openingOf } from '../opening.ts';
 import { topButtonPieces } from '../parts/button/top-button.ts';
 import { goreFacts } from '../parts/gore/gore-facts.ts';
 import { type GoreLayers, goreLayers } from '../parts/gore/gore-layers.ts';
@@ -43,13 +44,19 @@ export const gored: Style<GoredValues> = {
     },
   ],
   problems: goredProblems,
+  inside: ({ edge, lining }) =>
+    edge === 'band'
+      ? [lining ? 'lining' : 'outer', 'interlining']
+      : lining
+        ? ['lining', 'lining']
+        : ['lining'],
   draft: (values, head) => draftGored(values, head),
   form: goredForm,
 };
 
 const draftGored = (values: GoredValues, head: Head): CapDraft => {
-  const finishedGirth = head.girth + values.ease;
-  const visor = visorParts(values, { ...head, girth: finishedGirth });
+  const opening = openingOf(head, values.ease);
+  const visor = visorParts(values, { ...head, girth: opening.shell });
 
   // The gores, in shell cloth and in lining.
   const banding = values.edge === 'band';
@@ -57,10 +64,10 @@ const draftGored = (values: GoredValues, head: Head): CapDraft => {
   const { shell, lining } = layers;
 
   // What is below them.
-  const edge = banding ? banded(values, head, layers, visor) : sweatbanded(values, layers, visor);
+  const edge = banding ? banded(values, head, layers, visor) : sweatbanded(values, opening, layers, visor);
 
   return {
-    finishedGirth,
+    finishedGirth: opening.finished,
     facts: goreFacts(values, head, bandOf(values)),
     insert: visor.insert,
     pattern: {
@@ -77,7 +84,12 @@ const draftGored = (values: GoredValues, head: Head): CapDraft => {
   };
 };
 
-const sweatbanded = (values: GoredValues, layers: GoreLayers, visor: VisorParts): GoredEdge => {
-  const edge = turnedIn({ ...layers, visor, kind: 'sweatband', height: values.sweatbandHeight });
+const sweatbanded = (
+  values: GoredValues,
+  opening: Opening,
+  layers: GoreLayers,
+  visor: VisorParts,
+): GoredEdge => {
+  const edge = turnedIn({ ...layers, visor, kind: 'sweatband', opening, height: values.sweatbandHeight });
   return { outside: edge.visor, inside: [edge.sweatband], first: edge.first, last: edge.seams };
 };

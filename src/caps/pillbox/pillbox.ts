@@ -24,6 +24,11 @@ export const pillbox: Style<PillboxValues> = {
     },
   ],
   problems: (values) => checkValues(pillboxParameters, values),
+  inside: ({ lining, crownBody }) => [
+    'lining',
+    ...(lining ? (['lining'] as const) : []),
+    ...(crownBody === 'none' ? [] : [crownBody]),
+  ],
   draft: (values, head) => draftPillbox(values, head),
   form: (values, head) => ({ strips: narrowingStrips(values, head, ratioOf(values, head)) }),
 };
@@ -32,7 +37,7 @@ const ratioOf = ({ tipShape }: PillboxValues, { ratio }: Head): number => (tipSh
 
 const draftPillbox = (values: PillboxValues, head: Head): CapDraft => {
   const body = values.crownBody === 'none' ? undefined : values.crownBody;
-  const { rim, shell, lining } = narrowingLayers({
+  const { girths, rim, shell, lining } = narrowingLayers({
     values,
     head,
     ratio: ratioOf(values, head),
@@ -43,10 +48,11 @@ const draftPillbox = (values: PillboxValues, head: Head): CapDraft => {
     lining,
     visor: null,
     kind: 'sweatband',
+    opening: girths,
     height: values.sweatbandHeight,
   });
   return {
-    finishedGirth: head.girth + values.ease,
+    finishedGirth: girths.finished,
     facts: [
       tipFact(rim),
       {

@@ -1,3 +1,4 @@
+import { openingOf } from '../opening.ts';
 import { topButtonPieces } from '../parts/button/top-button.ts';
 import { goreFacts } from '../parts/gore/gore-facts.ts';
 import { goreLayers } from '../parts/gore/gore-layers.ts';
@@ -21,16 +22,27 @@ export const skull: Style<SkullValues> = {
     { name: 'Four quick gores', values: { gores: 4, crownRoom: -8, goreWidest: 0.1, lining: false } },
   ],
   problems: skullProblems,
+  inside: ({ edge, lining }) => [
+    edge === 'facing' ? 'outer' : 'lining',
+    ...(lining ? ['lining' as const] : []),
+  ],
   draft: (values, head) => draftSkull(values, head),
   form: skullForm,
 };
 
 const draftSkull = (values: SkullValues, head: Head): CapDraft => {
+  const opening = openingOf(head, values.ease);
   const layers = goreLayers(values, head, 0, 'lower');
   const { shell, lining } = layers;
-  const edge = turnedIn({ ...layers, visor: null, kind: values.edge, height: values.sweatbandHeight });
+  const edge = turnedIn({
+    ...layers,
+    visor: null,
+    kind: values.edge,
+    opening,
+    height: values.sweatbandHeight,
+  });
   return {
-    finishedGirth: head.girth + values.ease,
+    finishedGirth: opening.finished,
     facts: goreFacts(values, head, 0),
     insert: null,
     pattern: {

@@ -1,6 +1,7 @@
 import type { OvalParallel } from '../../geometry/oval-parallel.ts';
 import type { Piece } from '../../pattern/piece.ts';
 import type { EdgeUse, Seam } from '../../pattern/seam.ts';
+import { openingOf } from '../opening.ts';
 import { jointsOffQuarters } from '../parts/brim/sections.ts';
 import { brimRatio } from '../parts/brimmed/brim-ratio.ts';
 import { goreFacts } from '../parts/gore/gore-facts.ts';
@@ -28,7 +29,7 @@ export interface SunHatCrown {
 /** What the brim is sewn to: of a gored crown, soft and drawn round, the shape the brim gives it. */
 export const sunHatOpening = (values: SunHatValues, head: Head): OvalParallel =>
   narrowingCrown(
-    head.girth + values.ease,
+    openingOf(head, values.ease).shell,
     brimRatio(values, head),
     values.crown === 'gored' ? 0 : values.crownTaper,
   ).opening;

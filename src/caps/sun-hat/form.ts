@@ -2,6 +2,7 @@ import { type Oval, ovalOfGirth } from '../../geometry/oval.ts';
 import { pathStart } from '../../geometry/path.ts';
 import { type Point3, point3 } from '../../geometry/space.ts';
 import type { Form, FormStrip } from '../form.ts';
+import { openingOf } from '../opening.ts';
 import { brimStrips } from '../parts/brim/form.ts';
 import { brimRatio } from '../parts/brimmed/brim-ratio.ts';
 import { brimOnCrown } from '../parts/brimmed/brimmed.ts';
@@ -19,7 +20,7 @@ export const sunHatForm = (values: SunHatValues, head: Head): Form => {
   const ratio = brimRatio(values, head);
   const crown =
     values.crown === 'gored'
-      ? goresOn(ovalOfGirth(head.girth + values.ease, ratio), values, head)
+      ? goresOn(ovalOfGirth(openingOf(head, values.ease).shell, ratio), values, head)
       : narrowingStrips(values, head, ratio);
   return { strips: [...crown, ...brimStrips(slope, places)] };
 };

@@ -1,4 +1,5 @@
 import { degrees } from '../../units.ts';
+import { openingOf } from '../opening.ts';
 import { brimFact } from '../parts/brim/brim-figures.ts';
 import { brimmed } from '../parts/brimmed/brimmed.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
@@ -34,22 +35,25 @@ export const sunHat: Style<SunHatValues> = {
     },
   ],
   problems: sunHatProblems,
+  inside: ({ lining }) => (lining ? ['lining', 'lining'] : ['lining']),
   draft: (values, head) => draftSunHat(values, head),
   form: sunHatForm,
 };
 
 const draftSunHat = (values: SunHatValues, head: Head): CapDraft => {
+  const girths = openingOf(head, values.ease);
   const { shell, lining, opening, fact } = sunHatCrown(values, head);
   const { slope, ...hat } = brimmed({
     shell,
     lining,
+    girths,
     opening,
     values,
     reversible: false,
     sweatbandHeight: values.sweatbandHeight,
   });
   return {
-    finishedGirth: head.girth + values.ease,
+    finishedGirth: girths.finished,
     facts: [fact, brimFact(slope)],
     insert: null,
     pattern: { ...hat, allowances: allowancesOf(values) },

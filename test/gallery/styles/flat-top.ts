@@ -1,4 +1,5 @@
 import { flatTop } from '../../../src/caps/flat-top/flat-top.ts';
+import { CORDUROY, WINTER } from '../../caps/cloths.ts';
 import { of, type Picture } from '../picture.ts';
 
 /** The flat-top cap as it comes, at its extremes, and in each way of drawing it. */
@@ -66,5 +67,7 @@ export const flatTopPictures: readonly Picture[] = of(flatTop, [
     },
     options: { halves: true },
   },
+  { name: 'flat-top-in-corduroy-with-dimensions', cloths: CORDUROY, options: { dimensions: true } },
+  { name: 'flat-top-for-a-bought-insert-in-winter-cloth', values: { visorSource: 'insert' }, cloths: WINTER },
   { name: 'flat-top-plain', values: { strap: false, lining: false } },
 ]);

@@ -12,9 +12,12 @@ import { strapHalves } from './strap-halves.ts';
 export const roomOf = ({ backFastening, backRoom }: BackStrapValues): number =>
   backFastening === 'strap' ? backRoom : 0;
 
-/** The fastening of an opening of a width, mm, measured along the lower edge as it is cut. */
-export const backStrap = (values: BackStrapValues, openingWidth: number): Fastening =>
-  values.backFastening === 'strap' ? strapHalves(values, openingWidth) : elasticCasing(values, openingWidth);
+/**
+ * The fastening of an opening of a width, mm, measured along the lower edge as it is cut. What closes the edge inside goes
+ * `within` of the way round of what closes it outside: a strap's inner layer lies the nearer to the head.
+ */
+export const backStrap = (values: BackStrapValues, openingWidth: number, within = 1): Fastening =>
+  (values.backFastening === 'strap' ? strapHalves : elasticCasing)(values, openingWidth, within);
 
 /** How far round the cap is at the other end of what its fastening gives. mm. */
 export const reachOfFastening = (

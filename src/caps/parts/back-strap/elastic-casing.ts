@@ -15,21 +15,21 @@ const SLIDE = 3;
  * A casing folded lengthwise, its fold upwards, with an elastic in it: as long as the opening when the elastic is stretched flat.
  * Both its long edges lie on the cap's lower edge, where they are sewn to each other.
  */
-export const elasticCasing = (values: BackStrapValues, openingWidth: number): Fastening => {
+export const elasticCasing = (values: BackStrapValues, openingWidth: number, within: number): Fastening => {
   const half = openingWidth / 2;
   const middle = TUCK + half;
-  const right = { from: middle, to: middle + half };
-  const left = { from: TUCK, to: middle };
+  const right = (reach: number) => ({ from: middle, to: middle + reach });
+  const left = (reach: number) => ({ from: middle - reach, to: middle });
   return {
     pieces: [casing(values, openingWidth)],
     seams: [],
     outer: {
-      toRight: { ...one('elasticCasing', 'bottom'), ...right },
-      fromLeft: { ...one('elasticCasing', 'bottom'), ...left },
+      toRight: { ...one('elasticCasing', 'bottom'), ...right(half) },
+      fromLeft: { ...one('elasticCasing', 'bottom'), ...left(half) },
     },
     inner: {
-      toRight: { ...back('elasticCasing', 'top'), ...right },
-      fromLeft: { ...back('elasticCasing', 'top'), ...left },
+      toRight: { ...back('elasticCasing', 'top'), ...right(half * within) },
+      fromLeft: { ...back('elasticCasing', 'top'), ...left(half * within) },
     },
   };
 };

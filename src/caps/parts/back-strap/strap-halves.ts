@@ -12,11 +12,10 @@ import { TUCK, tuckNote } from './tuck.ts';
  * A strap in two halves that are alike, each sewn in at one side of the opening and passing the centre back, one over the other.
  * Copies 0 and 1 are the two layers of the wearer's left half, 2 and 3 those of the right, which lies the other way round.
  */
-export const strapHalves = (values: BackStrapValues, openingWidth: number): Fastening => {
+export const strapHalves = (values: BackStrapValues, openingWidth: number, within: number): Fastening => {
   const half = strapHalf(values, openingWidth);
   const long = pathLength(half.outline[0]!.path);
-  const reach = (openingWidth - values.backRoom) / 2;
-  const across = (layer: 0 | 1): Across => ({
+  const across = (layer: 0 | 1, reach: number): Across => ({
     toRight: { ...one(half.id, 'top', 2 + layer), from: long - TUCK - reach, to: long - TUCK },
     fromLeft: { ...one(half.id, 'bottom', layer), from: TUCK, to: TUCK + reach },
   });
@@ -28,11 +27,12 @@ export const strapHalves = (values: BackStrapValues, openingWidth: number): Fast
       EDGES.map((edge) => one(half.id, edge, copy)),
       EDGES.map((edge) => one(half.id, edge, copy + 1)),
     );
+  const reach = (openingWidth - values.backRoom) / 2;
   return {
     pieces: [half],
     seams: [seam('Left', 0), seam('Right', 2)],
-    outer: across(0),
-    inner: across(1),
+    outer: across(0, reach),
+    inner: across(1, reach * within),
   };
 };
 

@@ -1,5 +1,6 @@
 import type { EdgeUse, Seam } from '../../../pattern/seam.ts';
-import { back, one, plain, ring } from '../seams/seam.ts';
+import type { Opening } from '../../opening.ts';
+import { back, inside, one, plain, ring } from '../seams/seam.ts';
 
 /** The seam that closes a straight band into a ring, at the centre back. */
 export const backSeam = (id: string, name: string, band: string): Seam =>
@@ -25,3 +26,17 @@ export const visorStretchOf = (band: string, girth: number, stretch: number): Ed
   from: (girth - stretch) / 2,
   to: (girth + stretch) / 2,
 });
+
+/** The band round its lower edge to what lies inside it, against the head: a band of lining, or its own facing. */
+export const bandEdgeSeam = (lined: boolean, { shell, inner }: Opening): Seam =>
+  inside(
+    ring(
+      'lowerEdge',
+      lined ? 'Band to lining band, lower edge' : 'Band to facing, lower edge',
+      'lower',
+      [one('band', 'bottom')],
+      [one('liningBand', 'bottom')],
+    ),
+    shell,
+    inner,
+  );

@@ -14,6 +14,8 @@ interface BandWish {
   readonly height: number;
   /** The stretch of the lower edge, centred on the front, that the visor is sewn to; 0 without one. */
   readonly visorStretch: number;
+  /** How half of that comes about; from the visor's inner edge where left out. */
+  readonly visorFormula?: string;
   readonly top: SeamKind;
   /** Notches between the quarters of the upper edge too, where the side band comes in quarters. */
   readonly eighths: boolean;
@@ -70,7 +72,7 @@ export const band = ({
         ? [
             {
               name: 'From the centre front to each end of the visor',
-              formula: 'visor inner edge ÷ 2',
+              formula: rest.visorFormula ?? 'visor inner edge ÷ 2',
               worked: words`${exactMm(visorStretch)} ÷ 2 = ${exactMm(visorStretch / 2)}`,
             },
           ]

@@ -1,13 +1,15 @@
 import type { Notch, Piece } from '../../../pattern/piece.ts';
 import { mm, words } from '../../../words.ts';
+import type { Opening } from '../../opening.ts';
+import { layerFigure } from '../girth-figures.ts';
 import { band, turningGap, turningGapMark, turningGapNote } from './band.ts';
 
 interface InnerBandWish {
   /** Sewn to a lining, or the facing of a cap without one. */
   readonly lined: boolean;
-  /** Round the seam line, mm. */
-  readonly girth: number;
+  readonly opening: Opening;
   readonly height: number;
+  /** On the shell, mm. */
   readonly visorStretch: number;
   readonly visorDepth: number;
   readonly eighths: boolean;
@@ -15,13 +17,26 @@ interface InnerBandWish {
 }
 
 /** The band inside the band: of lining with a gap to turn the cap through, or else of the cap's own cloth. */
-export const innerBand = ({ lined, visorDepth, ...wish }: InnerBandWish): Piece => {
-  const shared = { ...wish, id: 'liningBand', top: 'band' } as const;
+export const innerBand = ({ lined, visorDepth, opening, ...wish }: InnerBandWish): Piece => {
+  const girth = opening.inner;
+  const figures = layerFigure(opening, girth, lined ? 'lining' : 'facing');
+  const visorStretch = (wish.visorStretch * girth) / opening.shell;
+  const shared = {
+    ...wish,
+    girth,
+    visorStretch,
+    ...(girth === opening.shell
+      ? {}
+      : { visorFormula: 'as much of this band as the visor takes of the outer one ÷ 2' }),
+    id: 'liningBand',
+    top: 'band',
+  } as const;
   if (!lined) {
     return band({
       ...shared,
       name: 'Band facing',
       cuts: [{ cloth: 'outer', count: 1 }],
+      figures,
       notes: [words`The upper edge is neatened and caught down by hand over the band seam.`],
     });
   }
@@ -30,8 +45,9 @@ export const innerBand = ({ lined, visorDepth, ...wish }: InnerBandWish): Piece 
     ...shared,
     name: 'Lining band',
     cuts: [{ cloth: 'lining', count: 1 }],
-    marks: [turningGapMark(wish.girth, wish.height, gap)],
+    marks: [turningGapMark(girth, wish.height, gap)],
     figures: [
+      ...figures,
       {
         name: 'Turning gap',
         formula: 'visor depth + 25 mm of room, up to the next 5 mm',

@@ -15,7 +15,7 @@ export const brimFigures = (slope: BrimSlope, pieces: number): readonly Figure[]
     return [
       {
         name: 'Radius of the inner edge',
-        formula: 'finished girth ÷ 2π ÷ cosine of the drop',
+        formula: 'girth of the opening ÷ 2π ÷ cosine of the drop',
         worked: words`${exactMm(girth)} ÷ 6.2832 ÷ cos ${radians(drop)} = ${exactMm(inner)}`,
       },
       {
@@ -47,7 +47,7 @@ const outerFigure = (slope: BrimSlope): Figure => {
   const { opening, width, drop } = slope;
   return {
     name: 'Round the outer edge',
-    formula: 'finished girth + 2π × brim width × cosine of the drop',
+    formula: 'girth of the opening + 2π × brim width × cosine of the drop',
     worked: words`${exactMm(parallelGirth(opening))} + 6.2832 × ${exactMm(width)} × cos ${radians(drop)} = ${exactMm(outerGirth(slope))}`,
   };
 };

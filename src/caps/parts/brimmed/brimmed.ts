@@ -2,11 +2,12 @@ import type { OvalParallel } from '../../../geometry/oval-parallel.ts';
 import { walker } from '../../../pattern/chain.ts';
 import type { Piece } from '../../../pattern/piece.ts';
 import type { EdgeUse, Seam } from '../../../pattern/seam.ts';
+import type { Opening } from '../../opening.ts';
 import { type Brim, brim } from '../brim/brim.ts';
 import { brimEdgeSeam, brimInnerSeam, brimJoinSeams, brimToCrown } from '../brim/brim-seams.ts';
 import type { BrimSlope } from '../brim/brim-slope.ts';
 import type { BrimValues } from '../brim/parameters.ts';
-import { ring } from '../seams/seam.ts';
+import { inside, ring } from '../seams/seam.ts';
 import { sweatband, sweatbandBackSeam, sweatbandEdge } from '../sweatband/sweatband.ts';
 
 /** One layer of a crown, and its lower edge from the centre back round to it again. */
@@ -19,6 +20,7 @@ interface Layer {
 interface BrimmedWish {
   readonly shell: Layer;
   readonly lining: Layer | null;
+  readonly girths: Opening;
   /** The shell's lower edge. */
   readonly opening: OvalParallel;
   readonly values: BrimValues;
@@ -47,7 +49,7 @@ export const brimOnCrown = (
 };
 
 export const brimmed = (wish: BrimmedWish): Brimmed => {
-  const { shell, lining } = wish;
+  const { shell, lining, girths } = wish;
   const ofBrim = brimOnCrown(wish.values, wish.opening, shell);
   const { slope } = ofBrim;
   if (wish.reversible && lining) {
@@ -62,7 +64,12 @@ export const brimmed = (wish: BrimmedWish): Brimmed => {
       ...shell.pieces,
       ...ofBrim.pieces,
       ...(lining?.pieces ?? []),
-      sweatband(walker(shell.pieces)(shell.lower), wish.sweatbandHeight),
+      sweatband(
+        walker(shell.pieces)(shell.lower),
+        wish.sweatbandHeight,
+        'sweatband',
+        girths.inner / girths.shell,
+      ),
     ],
     seams: [
       ...shell.seams,
@@ -73,11 +80,19 @@ export const brimmed = (wish: BrimmedWish): Brimmed => {
       ...(lining
         ? [
             ...lining.seams,
-            ring('liningEdge', 'Lining to crown, lower edge', 'lower', shell.lower, lining.lower),
+            inside(
+              ring('liningEdge', 'Lining to crown, lower edge', 'lower', shell.lower, lining.lower),
+              girths.shell,
+              girths.lining,
+            ),
           ]
         : []),
       sweatbandBackSeam(),
-      ring('sweatbandEdge', 'Sweatband to crown, lower edge', 'lower', shell.lower, [sweatbandEdge]),
+      inside(
+        ring('sweatbandEdge', 'Sweatband to crown, lower edge', 'lower', shell.lower, [sweatbandEdge]),
+        girths.shell,
+        girths.inner,
+      ),
     ],
     slope,
   };

@@ -1,12 +1,16 @@
 import { exactMm, mm, words } from '../../../words.ts';
+import { openingOf } from '../../opening.ts';
 import type { Fact, Head } from '../../style.ts';
+import { girthName, shellFigure } from '../girth-figures.ts';
 import type { GoreLayersWish } from './gore-layers.ts';
 import { goreLength, goreLengthFigure } from './gore-length.ts';
 
 /** What stands in plain sight of a crown of gores: one gore's lower edge and height, and the girth of a crown that bulges. */
 export const goreFacts = (wish: GoreLayersWish, head: Head, bandHeight: number): readonly Fact[] => {
   const { gores, goreFullness: fullness = 0 } = wish;
-  const girth = head.girth + wish.ease;
+  const opening = openingOf(head, wish.ease);
+  const girth = opening.shell;
+  const called = girthName(opening, girth);
   const base = girth / gores;
   return [
     {
@@ -15,9 +19,10 @@ export const goreFacts = (wish: GoreLayersWish, head: Head, bandHeight: number):
       figure: words`${mm(base)} × ${mm(goreLength(wish.crownRoom, head, bandHeight))}`,
       title: 'One gore',
       reckoning: [
+        ...shellFigure(opening),
         {
           name: 'Lower edge of one gore',
-          formula: 'finished girth ÷ number of gores',
+          formula: `${called} ÷ number of gores`,
           worked: words`${exactMm(girth)} ÷ ${String(gores)} = ${exactMm(base)}`,
         },
         goreLengthFigure(wish.crownRoom, head, bandHeight),
@@ -33,7 +38,7 @@ export const goreFacts = (wish: GoreLayersWish, head: Head, bandHeight: number):
             reckoning: [
               {
                 name: 'Crown girth at its widest',
-                formula: 'finished girth + gore fullness',
+                formula: `${called} + gore fullness`,
                 worked: words`${exactMm(girth)} + ${exactMm(fullness)} = ${exactMm(girth + fullness)}`,
               },
             ],

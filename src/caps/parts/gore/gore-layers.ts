@@ -1,6 +1,8 @@
-import type { Figure, SeamKind } from '../../../pattern/piece.ts';
+import type { SeamKind } from '../../../pattern/piece.ts';
 import { exactMm, words } from '../../../words.ts';
+import { openingOf } from '../../opening.ts';
 import type { Head } from '../../style.ts';
+import { girthFigures, girthName, layerFigure } from '../girth-figures.ts';
 import { goreLength, goreLengthFigure } from './gore-length.ts';
 import { type CrownWish, type GoreReach, goreReach } from './gore-reach.ts';
 import { type FrontSeam, type GoredCrown, goredCrown } from './gored-crown.ts';
@@ -23,9 +25,15 @@ export interface GoreLayers {
   readonly lining: GoredCrown | null;
 }
 
-const crownOf = (wish: GoreLayersWish, head: Head, bandHeight: number, take: number): CrownWish => ({
+const crownOf = (
+  wish: GoreLayersWish,
+  girth: number,
+  head: Head,
+  bandHeight: number,
+  take: number,
+): CrownWish => ({
   gores: wish.gores,
-  girth: head.girth + wish.ease,
+  girth,
   length: goreLength(wish.crownRoom, head, bandHeight) - take,
   fullness: Math.max(0, (wish.goreFullness ?? 0) - take),
   widest: wish.goreWidest,
@@ -33,9 +41,9 @@ const crownOf = (wish: GoreLayersWish, head: Head, bandHeight: number, take: num
 
 /** The shell's crown above a band of some height (mm; 0 where there is none). */
 export const shellReach = (wish: GoreLayersWish, head: Head, bandHeight: number): GoreReach =>
-  goreReach(crownOf(wish, head, bandHeight, 0));
+  goreReach(crownOf(wish, openingOf(head, wish.ease).shell, head, bandHeight, 0));
 
-/** The lining has the shell's lower edge; it is shorter, and less full where there is fullness. */
+/** The lining's lower edge is the shell's, less the cloth between them; it is shorter, and less full where there is fullness. */
 export const goreLayers = (
   wish: GoreLayersWish,
   head: Head,
@@ -43,11 +51,7 @@ export const goreLayers = (
   lower: SeamKind,
 ): GoreLayers => {
   const { gores, frontSeam, lining, liningTake: take } = wish;
-  const girth: Figure = {
-    name: 'Finished girth',
-    formula: 'head girth + ease',
-    worked: words`${exactMm(head.girth)} + ${exactMm(wish.ease)} = ${exactMm(head.girth + wish.ease)}`,
-  };
+  const opening = openingOf(head, wish.ease);
   const length = goreLengthFigure(wish.crownRoom, head, bandHeight);
   const shell = goredCrown({
     gores,
@@ -55,10 +59,11 @@ export const goreLayers = (
     reach: shellReach(wish, head, bandHeight),
     kindOf: () => ({ id: 'gore', name: 'Gore', cloths: ['outer'] }),
     lower,
-    figures: [girth, length],
+    girthName: girthName(opening, opening.shell),
+    figures: [...girthFigures(head, wish.ease), length],
   });
   if (!lining) return { shell, lining: null };
-  const inside = crownOf(wish, head, bandHeight, take);
+  const inside = crownOf(wish, opening.lining, head, bandHeight, take);
   return {
     shell,
     lining: goredCrown({
@@ -68,7 +73,9 @@ export const goreLayers = (
       kindOf: () => ({ id: 'liningGore', name: 'Lining gore', cloths: ['lining'] }),
       lower,
       named: { id: 'lining', name: 'Lining: ' },
+      girthName: girthName(opening, opening.lining, 'lining'),
       figures: [
+        ...layerFigure(opening, opening.lining, 'lining'),
         {
           name: 'Up the middle of a lining gore',
           formula: 'up the middle of a gore − lining smaller by',

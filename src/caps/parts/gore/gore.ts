@@ -37,6 +37,8 @@ export interface GoreWish {
   readonly gores: number;
   /** What the lower edge is sewn as. */
   readonly lower: SeamKind;
+  /** What the arithmetic calls the girth of all lower edges. */
+  readonly girthName: string;
   readonly figures?: readonly Figure[];
   readonly notes?: readonly Words[];
 }
@@ -78,7 +80,7 @@ export const gore = (wish: GoreWish): Piece => {
       { name: 'Up the middle', along: [line(point(0, 0), tip)] },
       { name: 'Long edge', along: right },
     ],
-    figures: [...(wish.figures ?? []), ...figuresOf(base, wide * 2, gores)],
+    figures: [...(wish.figures ?? []), ...figuresOf(base, wide * 2, gores, wish.girthName)],
     notes: [
       ...(wish.notes ?? []),
       words`Sew the long seams up to the tip’s stitch line, not to the cut edge.`,
@@ -86,10 +88,10 @@ export const gore = (wish: GoreWish): Piece => {
   };
 };
 
-const figuresOf = (base: number, wide: number, gores: number): readonly Figure[] => [
+const figuresOf = (base: number, wide: number, gores: number, girthName: string): readonly Figure[] => [
   {
     name: 'Lower edge of one gore',
-    formula: 'finished girth ÷ number of gores',
+    formula: `${girthName} ÷ number of gores`,
     worked: words`${exactMm(base * gores)} ÷ ${count(gores)} = ${exactMm(base)}`,
   },
   {

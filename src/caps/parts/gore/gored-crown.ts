@@ -27,6 +27,8 @@ export interface GoredCrownWish {
   readonly lower: SeamKind;
   /** Before the names of the seams, as in "Lining, "; and before their ids. */
   readonly named?: { readonly id: string; readonly name: string };
+  /** What the arithmetic calls the girth of the lower edge; the finished girth where left out. */
+  readonly girthName?: string;
   readonly figures?: readonly Figure[];
 }
 
@@ -71,6 +73,7 @@ export const goredCrown = (wish: GoredCrownWish): GoredCrown => {
       reach,
       gores,
       lower: wish.lower,
+      girthName: wish.girthName ?? 'finished girth',
       figures: wish.figures ?? [],
     }),
   );

@@ -1,5 +1,6 @@
 import type { Problem } from '../../../pattern/problem.ts';
 import { mm, ratio, words } from '../../../words.ts';
+import { openingOf } from '../../opening.ts';
 import type { Head } from '../../style.ts';
 import { fieldOf } from '../../validate.ts';
 import { goreLength } from './gore-length.ts';
@@ -36,7 +37,8 @@ export const goreProblems = (wish: Wish, head: Head, taken: Taken): readonly Pro
 type Check = (wish: Wish, head: Head, taken: Taken) => readonly Problem[];
 
 /** The shortest way from the widest place of a close crown to its middle, mm. */
-const wayIn = ({ ease, gores }: Wish, head: Head): number => TURN * reachOfGirth(head.girth + ease, gores);
+const wayIn = ({ ease, gores }: Wish, head: Head): number =>
+  TURN * reachOfGirth(openingOf(head, ease).shell, gores);
 
 const tooShort: Check = (wish, head, { bandHeight, liningTake }) => {
   const least = wayIn(wish, head) / (1 - goreParameters.goreWidest.min) + liningTake;
@@ -70,7 +72,10 @@ const tooFull: Check = (wish, head, { bandHeight, liningTake }) => {
   const round = 2 * gores * halfWidthPerReach(gores);
   const length = goreLength(wish.crownRoom, head, bandHeight);
   const limitOf = (along: number): number =>
-    Math.min((along * (1 - goreWidest) * round) / TURN - head.girth - ease, OUT * along * goreWidest * round);
+    Math.min(
+      (along * (1 - goreWidest) * round) / TURN - openingOf(head, ease).shell,
+      OUT * along * goreWidest * round,
+    );
   const limit = Math.min(limitOf(length), limitOf(length - liningTake) + liningTake);
   if (goreFullness <= limit) return [];
   return [

@@ -21,3 +21,12 @@ export const plain = (
 
 /** A plain seam that goes all the way round. */
 export const ring = (...seam: Parameters<typeof plain>): Seam => ({ ...plain(...seam), ring: true });
+
+/**
+ * A seam of two layers going round, the second inside the first: shorter by what goes round of the cloth between them, so that
+ * one is stretched or the other eased by so much. Girths in mm; a plain seam where they are the same.
+ */
+export const inside = (seam: Seam, girth: number, insideGirth: number): Seam => ({
+  ...seam,
+  ease: insideGirth / girth - 1,
+});

@@ -77,11 +77,16 @@ const mirroredPleat = (mark: PleatMark): PleatMark => {
 export const pleatNote: Words = words`Pleats: fold on the dash-dot line and lay the fold on the plain line; the arrows, and the folds, point to the back.`;
 
 /** How the pleats take up the surplus exactly. */
-export const pleatFigure = (lowerGirth: number, gather: number, pleats: QuarterPleats): Figure => {
+export const pleatFigure = (
+  lowerGirth: number,
+  gather: number,
+  pleats: QuarterPleats,
+  girthName: string,
+): Figure => {
   const surplus = lowerGirth - lowerGirth / (1 + gather);
   return {
     name: 'Cloth in each pleat',
-    formula: '(lower edge of the crown − finished girth) ÷ number of pleats',
+    formula: `(lower edge of the crown − ${girthName}) ÷ number of pleats`,
     worked: words`${exactMm(surplus)} ÷ ${count(4 * pleats.count)} = ${exactMm(pleats.take)}`,
   };
 };

@@ -3,12 +3,13 @@ import type { Figure } from '../../../pattern/piece.ts';
 import { count, exactMm, radians, ratio, words } from '../../../words.ts';
 import { dropOf, type End, reachOf, type SideSlope } from './side-slope.ts';
 
-/** The arithmetic of one of so many side band pieces, at one end of the cap; `gather` as in SideBandWish. */
+/** The arithmetic of one of so many side band pieces, at one end of the cap; `gather` and `girthName` as in SideBandWish. */
 export const sideBandFigures = (
   slope: SideSlope,
   pieces: number,
   gather: number,
   end: End,
+  girthName: string,
 ): readonly Figure[] => {
   const { rimGirth, openingGirth, tilt } = slope;
   const finished = openingGirth / (1 + gather);
@@ -21,15 +22,15 @@ export const sideBandFigures = (
     gather === 0
       ? {
           name: 'Bottom edge of one piece',
-          formula: 'finished girth ÷ number of pieces',
+          formula: `${girthName} ÷ number of pieces`,
           worked: words`${exactMm(openingGirth)} ÷ ${count(pieces)} = ${exactMm(openingGirth / pieces)}`,
         }
       : {
           name: 'Bottom edge of one piece',
-          formula: 'finished girth × (1 + gathers) ÷ number of pieces',
+          formula: `${girthName} × (1 + gathers) ÷ number of pieces`,
           worked: words`${exactMm(finished)} × ${ratio(1 + gather)} ÷ ${count(pieces)} = ${exactMm(openingGirth / pieces)}`,
         },
-    ...(tilt === 0 ? levelFigures(slope, pieces, gather) : [tiltedHeight(slope, end)]),
+    ...(tilt === 0 ? levelFigures(slope, pieces, gather, girthName) : [tiltedHeight(slope, end)]),
   ];
 };
 
@@ -45,7 +46,12 @@ const tiltedHeight = (slope: SideSlope, end: End): Figure => {
   };
 };
 
-const levelFigures = (slope: SideSlope, pieces: number, gather: number): readonly Figure[] => {
+const levelFigures = (
+  slope: SideSlope,
+  pieces: number,
+  gather: number,
+  girthName: string,
+): readonly Figure[] => {
   const { rimGirth, openingGirth, height } = slope;
   const fullness = rimGirth - openingGirth;
   const lean: Figure = {
@@ -60,7 +66,7 @@ const levelFigures = (slope: SideSlope, pieces: number, gather: number): readonl
   const bottom = (openingGirth * height) / apart;
   const [lower, more, sign] =
     gather === 0
-      ? ['finished girth', 'fullness', '+' as const]
+      ? [girthName, 'fullness', '+' as const]
       : ['lower edge', 'difference of the edges', fullness > 0 ? ('+' as const) : ('−' as const)];
   return [
     ...leans,

@@ -108,13 +108,13 @@ const gathers = (bottom: Path): Piece['marks'] => {
 
 /** What a piece says and shows of its lower edge being drawn in, by gathers or by the pleats that are given. */
 export const drawnIn = (
-  { slope, gather, pleats }: SideBandWish,
+  { slope, gather, pleats, girthName = 'finished girth' }: SideBandWish,
   pieces: number,
   end: End,
   shape: SideBandShape,
   pleatMarks: (pleats: QuarterPleats) => Piece['marks'],
 ): Pick<Piece, 'figures' | 'notes' | 'marks'> => {
-  const figures = sideBandFigures(slope, pieces, gather, end);
+  const figures = sideBandFigures(slope, pieces, gather, end, girthName);
   if (gather === 0) return { figures, notes: [], marks: [] };
   if (pleats === 0) {
     return {
@@ -125,7 +125,7 @@ export const drawnIn = (
   }
   const each = pleatsFor(slope.openingGirth, gather, pleats);
   return {
-    figures: [...figures, pleatFigure(slope.openingGirth, gather, each)],
+    figures: [...figures, pleatFigure(slope.openingGirth, gather, each, girthName)],
     notes: [pleatNote],
     marks: pleatMarks(each),
   };

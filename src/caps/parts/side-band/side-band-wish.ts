@@ -17,6 +17,8 @@ export interface SideBandWish {
   readonly inside?: Cloth | undefined;
   /** Where along the lower edge what is below has seams that fall between the quarters, in parts of the girth from the centre back. */
   readonly seamsBelow?: readonly number[];
+  /** What the arithmetic calls the girth of what the lower edge is sewn to; the finished girth where left out. */
+  readonly girthName?: string;
   /** By what part the lower edge is longer than what it is sewn to; 0 for a plain seam. */
   readonly gather: number;
   /** Pleats in each quarter of the lower edge that take up what is gathered otherwise; 0 for none. */

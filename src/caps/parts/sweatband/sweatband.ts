@@ -1,9 +1,9 @@
 import { line } from '../../../geometry/path.ts';
 import { point } from '../../../geometry/point.ts';
-import { notchesToMeet, type Side } from '../../../pattern/chain.ts';
-import type { Piece } from '../../../pattern/piece.ts';
+import { notchesToMeet, type Side, sideScaled } from '../../../pattern/chain.ts';
+import type { Figure, Piece } from '../../../pattern/piece.ts';
 import type { EdgeUse } from '../../../pattern/seam.ts';
-import { exactMm, words } from '../../../words.ts';
+import { exactMm, thickness, words } from '../../../words.ts';
 import { backSeam } from '../band/band-seams.ts';
 import { rectangle } from '../rectangle.ts';
 import { one } from '../seams/seam.ts';
@@ -26,11 +26,16 @@ const kinds = {
 
 /**
  * The strip inside the lower edge, sewn to a side (from the centre back round to it again) and turned in.
- * Height in mm, finished.
+ * It lies against the head, `within` of the girth of what it is sewn to. Height in mm, finished.
  */
-export const sweatband = (meets: Side, height: number, kind: SweatbandKind = 'sweatband'): Piece => {
+export const sweatband = (
+  meets: Side,
+  height: number,
+  kind: SweatbandKind = 'sweatband',
+  within = 1,
+): Piece => {
   const { name, cloth, note } = kinds[kind];
-  const { length } = meets;
+  const length = meets.length * within;
   const { bottom, right, top, left } = rectangle(length, height);
   return {
     id: 'sweatband',
@@ -44,7 +49,7 @@ export const sweatband = (meets: Side, height: number, kind: SweatbandKind = 'sw
     ],
     foldable: true,
     grain: [point(length * 0.06, height / 2), point(length * 0.14, height / 2)],
-    notches: notchesToMeet('bottom', meets),
+    notches: notchesToMeet('bottom', sideScaled(meets, within)),
     centreLines: [[line(point(0, 0), point(0, height))]],
     marks: [],
     labelAt: point(length * 0.33, height / 2),
@@ -52,16 +57,23 @@ export const sweatband = (meets: Side, height: number, kind: SweatbandKind = 'sw
       { name: 'Length', along: bottom },
       { name: 'Height', along: right },
     ],
-    figures: [
-      {
-        name: `${name} length`,
-        formula: 'the lower edge all the way round',
-        worked: words`${exactMm(length)}`,
-      },
-    ],
+    figures: [lengthFigure(name, meets.length, within)],
     notes: [note],
   };
 };
+
+const lengthFigure = (name: string, edge: number, within: number): Figure =>
+  within === 1
+    ? {
+        name: `${name} length`,
+        formula: 'the lower edge all the way round',
+        worked: words`${exactMm(edge)}`,
+      }
+    : {
+        name: `${name} length`,
+        formula: 'the lower edge − 2π × cloth between its middle and that of the shell',
+        worked: words`${exactMm(edge)} − 6.2832 × ${thickness((edge * (1 - within)) / (2 * Math.PI))} = ${exactMm(edge * within)}`,
+      };
 
 export const sweatbandBackSeam = (kind: SweatbandKind = 'sweatband') =>
   backSeam('sweatbandBack', `${kinds[kind].name} back seam`, 'sweatband');

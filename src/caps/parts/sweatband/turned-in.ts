@@ -1,7 +1,8 @@
 import { stretchOf, walker } from '../../../pattern/chain.ts';
 import type { Piece } from '../../../pattern/piece.ts';
 import type { EdgeUse, Seam } from '../../../pattern/seam.ts';
-import { ring } from '../seams/seam.ts';
+import type { Opening } from '../../opening.ts';
+import { inside, ring } from '../seams/seam.ts';
 import { type VisorParts, visorMeeting } from '../visor/visor-parts.ts';
 import { visorEdgeSeam, visorSeam } from '../visor/visor-seams.ts';
 import { type SweatbandKind, sweatband, sweatbandBackSeam, sweatbandEdge } from './sweatband.ts';
@@ -18,6 +19,7 @@ interface TurnedInWish {
   /** Null, or one without pieces, for a cap without a visor. */
   readonly visor: VisorParts | null;
   readonly kind: SweatbandKind;
+  readonly opening: Opening;
   /** Of the sweatband, mm, finished. */
   readonly height: number;
 }
@@ -31,7 +33,7 @@ export interface TurnedIn {
   readonly seams: readonly Seam[];
 }
 
-export const turnedIn = ({ shell, lining, visor, kind, height }: TurnedInWish): TurnedIn => {
+export const turnedIn = ({ shell, lining, visor, kind, opening, height }: TurnedInWish): TurnedIn => {
   const walk = walker(shell.pieces);
   const round = walk(shell.lower);
   const wide = visor?.stretch ?? 0;
@@ -39,15 +41,25 @@ export const turnedIn = ({ shell, lining, visor, kind, height }: TurnedInWish): 
   const hasVisor = visor !== null && visor.pieces.length > 0;
   return {
     visor: hasVisor ? visorMeeting(visor, walk(front)).pieces : [],
-    sweatband: sweatband(round, height, kind),
-    first: hasVisor ? [visorEdgeSeam()] : [],
+    sweatband: sweatband(round, height, kind, opening.inner / opening.shell),
+    first: hasVisor ? [visorEdgeSeam(visor)] : [],
     seams: [
       ...(lining
-        ? [ring('liningEdge', 'Lining to crown, lower edge', 'lower', shell.lower, lining.lower)]
+        ? [
+            inside(
+              ring('liningEdge', 'Lining to crown, lower edge', 'lower', shell.lower, lining.lower),
+              opening.shell,
+              opening.lining,
+            ),
+          ]
         : []),
       ...(hasVisor ? [visorSeam('crown', front)] : []),
       sweatbandBackSeam(kind),
-      ring('lowerEdge', `Crown to ${kind}, lower edge`, 'lower', shell.lower, [sweatbandEdge]),
+      inside(
+        ring('lowerEdge', `Crown to ${kind}, lower edge`, 'lower', shell.lower, [sweatbandEdge]),
+        opening.shell,
+        opening.inner,
+      ),
     ],
   };
 };

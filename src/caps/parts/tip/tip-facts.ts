@@ -4,13 +4,13 @@ import { exactMm, mm, ratio, words } from '../../../words.ts';
 import type { Fact } from '../../style.ts';
 
 /** What stands in plain sight of a crown with a flat top: how far round its edge is, and how large the top. */
-export const tipFacts = (rim: Oval, crownGirth: Figure): readonly Fact[] => [
+export const tipFacts = (rim: Oval, crownGirth: readonly Figure[]): readonly Fact[] => [
   {
     id: 'crown',
     name: 'Crown',
     figure: words`${mm(ovalGirth(rim))}`,
     title: 'Crown girth',
-    reckoning: [crownGirth],
+    reckoning: crownGirth,
   },
   tipFact(rim),
 ];

@@ -3,8 +3,10 @@ import type { OvalParallel } from '../../../geometry/oval-parallel.ts';
 import type { Cloth, Figure } from '../../../pattern/piece.ts';
 import { exactMm, words } from '../../../words.ts';
 import type { FormStrip } from '../../form.ts';
+import { type Opening, openingOf } from '../../opening.ts';
 import type { ValuesOf } from '../../parameter.ts';
 import type { Head } from '../../style.ts';
+import { girthFigures, girthName, liningGirth } from '../girth-figures.ts';
 import type { LiningValues } from '../lining/parameters.ts';
 import { sideBandScheme } from '../side-band/side-band-wish.ts';
 import { dropOf, sideSlope } from '../side-band/side-slope.ts';
@@ -30,6 +32,8 @@ interface LayersWish {
 
 /** A tip and a side that stand straight up or narrow upwards, and the lining of both. */
 export interface NarrowingLayers {
+  readonly girths: Opening;
+  /** The shell's lower edge. */
   readonly opening: OvalParallel;
   /** The edge of the tip. */
   readonly rim: Oval;
@@ -39,10 +43,9 @@ export interface NarrowingLayers {
 
 export const narrowingLayers = (wish: LayersWish): NarrowingLayers => {
   const { values, head, ratio, twice = false, inside, seamsBelow = [] } = wish;
-  const girth = head.girth + values.ease;
-  const { rim, opening } = narrowingCrown(girth, ratio, values.crownTaper);
+  const girths = openingOf(head, values.ease);
+  const { rim, opening } = narrowingCrown(girths.shell, ratio, values.crownTaper);
   const shared = {
-    openingGirth: girth,
     pieces: values.sideBandPieces,
     lower: 'lower',
     seamsBelow,
@@ -54,34 +57,34 @@ export const narrowingLayers = (wish: LayersWish): NarrowingLayers => {
     cloth: 'outer',
     inside,
     rim,
+    openingGirth: girths.shell,
+    girthName: girthName(girths, girths.shell),
     height: values.sideBandHeight,
-    figures: girthFigures(values, head),
+    figures: [...girthFigures(head, values.ease), crownFigure(girths, values.crownTaper)],
   });
-  if (!values.lining) return { opening, rim, shell, lining: null };
-  const crownGirth = girth - values.crownTaper;
+  if (!values.lining) return { girths, opening, rim, shell, lining: null };
+  const crownGirth = girths.shell - values.crownTaper;
   // What is worn either way round is as large inside as outside.
   const take = twice ? 0 : values.liningTake;
-  const narrower = 1 - take / crownGirth;
+  const round = twice ? girths.shell : girths.lining;
+  const { girth, figure } = liningGirth({ ...girths, lining: round }, 'Crown girth', crownGirth, take);
+  const narrower = girth / crownGirth;
   const lining = tippedCrown({
     ...shared,
     layer: 'lining',
     cloth: twice ? 'outer' : 'lining',
     rim: { halfLength: rim.halfLength * narrower, halfBreadth: rim.halfBreadth * narrower },
+    openingGirth: round,
+    girthName: girthName(girths, round, twice ? 'shell' : 'lining'),
     height: values.sideBandHeight - take,
-    figures: [
-      {
-        name: 'Crown girth of the lining',
-        formula: 'crown girth − lining smaller by',
-        worked: words`${exactMm(crownGirth)} − ${exactMm(take)} = ${exactMm(crownGirth - take)}`,
-      },
-    ],
+    figures: [figure],
   });
-  return { opening, rim, shell, lining };
+  return { girths, opening, rim, shell, lining };
 };
 
 /** Tip and side as they stand, the opening level at 0. */
 export const narrowingStrips = (values: CrownValues, head: Head, ratio: number): readonly FormStrip[] => {
-  const girth = head.girth + values.ease;
+  const girth = openingOf(head, values.ease).shell;
   const { rim } = narrowingCrown(girth, ratio, values.crownTaper);
   const side = sideSlope(rim, girth, values.sideBandHeight);
   const top = dropOf(side);
@@ -91,15 +94,8 @@ export const narrowingStrips = (values: CrownValues, head: Head, ratio: number):
   ];
 };
 
-const girthFigures = ({ ease, crownTaper }: CrownValues, head: Head): readonly Figure[] => [
-  {
-    name: 'Finished girth',
-    formula: 'head girth + ease',
-    worked: words`${exactMm(head.girth)} + ${exactMm(ease)} = ${exactMm(head.girth + ease)}`,
-  },
-  {
-    name: 'Crown girth',
-    formula: 'finished girth − narrower at the top by',
-    worked: words`${exactMm(head.girth + ease)} − ${exactMm(crownTaper)} = ${exactMm(head.girth + ease - crownTaper)}`,
-  },
-];
+const crownFigure = (girths: Opening, taper: number): Figure => ({
+  name: 'Crown girth',
+  formula: `${girthName(girths, girths.shell)} − narrower at the top by`,
+  worked: words`${exactMm(girths.shell)} − ${exactMm(taper)} = ${exactMm(girths.shell - taper)}`,
+});

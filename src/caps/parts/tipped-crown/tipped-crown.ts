@@ -15,6 +15,8 @@ export interface TippedCrownWish {
   readonly rim: Oval;
   /** Round what the side band's lower edge is sewn to, mm. */
   readonly openingGirth: number;
+  /** What the arithmetic calls that girth; the finished girth where left out. */
+  readonly girthName?: string;
   /** Of the side band along the cloth at the sides, mm. At least |rim girth − lower edge| ÷ 2π. */
   readonly height: number;
   readonly pieces: SideBandPieces;
@@ -55,6 +57,7 @@ export const tippedCrown = ({
   cloth,
   rim,
   openingGirth,
+  girthName = 'finished girth',
   height,
   pieces,
   lower = 'band',
@@ -78,6 +81,7 @@ export const tippedCrown = ({
     lower,
     inside,
     seamsBelow,
+    girthName,
     gather,
     pleats,
   });

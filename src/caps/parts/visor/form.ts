@@ -5,30 +5,32 @@ import type { Head } from '../../style.ts';
 import type { VisorValues } from './parameters.ts';
 import type { VisorParts } from './visor-parts.ts';
 import { visorSheet } from './visor-shape.ts';
+import { upperWish } from './visor-turn.ts';
 
 /** Where nothing says how a bought insert slopes: the usual drop of a drafted visor. */
 const USUAL_DROP = Math.PI / 6;
 
 /**
- * The visor's cover as it stands: its inner edge level at 0 along the front of the head's oval, the middle of it on
+ * The visor's upper cover as it stands: its inner edge level at 0 along the front of the head's oval, the middle of it on
  * the front of the cap (mm forward of the axis). A bought insert is shown as a visor of its length, depth and slope.
  */
 export const visorStrips = (
   values: VisorValues,
-  { stretch, depth, insert, pieces }: VisorParts,
+  { stretch, depth, turn, insert, pieces }: VisorParts,
   opening: Head,
   front: number,
 ): readonly FormStrip[] => {
   if (pieces.length === 0) return [];
   const oval = ovalOfGirth(opening.girth, opening.ratio);
-  const { left, right } = visorSheet({
+  const under = {
     opening: oval,
     innerEdge: stretch,
     depth,
     drop: insert ? (insert.drop ?? USUAL_DROP) : values.visorDrop,
     fullness: values.visorFullness,
     tipRounding: values.visorTipRounding,
-  });
+  };
+  const { left, right } = visorSheet(upperWish(under, turn));
   const moved = (rail: typeof left) => rail.map((p) => point3(p.x, p.y + front - oval.halfLength, p.z));
   return [
     {

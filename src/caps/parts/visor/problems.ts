@@ -1,5 +1,6 @@
 import type { Problem } from '../../../pattern/problem.ts';
 import { exactMm, mm, words } from '../../../words.ts';
+import { openingOf } from '../../opening.ts';
 import type { Head } from '../../style.ts';
 import { fieldOf } from '../../validate.ts';
 import type { VisorValues } from './parameters.ts';
@@ -19,7 +20,7 @@ export const visorProblems = (values: Wish, head: Head): readonly Problem[] =>
 const below = (limit: number, step: number): number => Math.max(0, Math.ceil(limit / step - 1) * step);
 
 const visorTooLong: Check = ({ visorSource, visorLength, ease }, head) => {
-  const half = (head.girth + ease) / 2;
+  const half = openingOf(head, ease).shell / 2;
   if (visorSource !== 'drafted' || visorLength <= half) return null;
   return {
     field: fieldOf('visorLength'),
@@ -52,7 +53,10 @@ const insertTooBowed: Check = ({ visorSource, insertWidth, insertBow, stiffenerC
   return {
     field: fieldOf('insertBow'),
     message: words`The bow is less than half the width, ${mm(insertWidth / 2)}, in any insert that is a visor.`,
-    nearest: Math.min(below(insertWidth / 2, 1), greatestBow((head.girth + ease) / 2, stiffenerClearance)),
+    nearest: Math.min(
+      below(insertWidth / 2, 1),
+      greatestBow(openingOf(head, ease).shell / 2, stiffenerClearance),
+    ),
   };
 };
 
@@ -66,7 +70,7 @@ const greatestBow = (half: number, clearance: number): number =>
 
 const insertTooLong: Check = (values, head) => {
   const { visorSource, insertWidth, insertBow, stiffenerClearance } = values;
-  const half = (head.girth + values.ease) / 2;
+  const half = openingOf(head, values.ease).shell / 2;
   if (visorSource !== 'insert' || insertBow >= insertWidth / 2) return null;
   if (coverEdge(insertWidth, insertBow, stiffenerClearance) <= half) return null;
   const message = words`The insert would go more than half-way round the head; half of this cap is ${mm(half)}.`;

@@ -7,13 +7,18 @@ import type { Head, InsertFit } from '../../style.ts';
 import { type VisorValues, visorParameters } from './parameters.ts';
 import { stiffener, visor, visorInside, visorMoved } from './visor.ts';
 import { fitInsert, insertShape } from './visor-insert.ts';
-import { visorShape } from './visor-shape.ts';
+import { type VisorShape, visorShape } from './visor-shape.ts';
+import { movedOut, turnFigures, upperWish, visorTurn } from './visor-turn.ts';
 
 export interface VisorParts {
   readonly pieces: readonly Piece[];
   /** The stretch of band or crown that the cover is sewn to, as measured on the cover. */
   readonly stretch: number;
   readonly depth: number;
+  /** How much further out the edge of the upper cover stands than that of the under one, mm; 0 where they are one piece. */
+  readonly turn: number;
+  /** Of the under cover's outer edge to the upper one's, less 1: stated by the seam between them. */
+  readonly edgeEase: number;
   readonly insert: InsertFit | null;
 }
 
@@ -27,32 +32,69 @@ export const visorParts = (values: VisorValues, opening: Head): VisorParts => {
     ...Object.keys(visorParameters).map((key) => values[key as keyof VisorValues]),
     opening.girth,
     opening.ratio,
+    visorTurn(opening),
   ];
   if (last === null || asked.some((value, i) => value !== last?.asked[i])) {
     const oval = ovalOfGirth(opening.girth, opening.ratio);
     last = {
       asked,
-      parts: values.visorSource === 'insert' ? insertParts(values, oval) : draftedParts(values, oval),
+      parts: (values.visorSource === 'insert' ? insertParts : draftedParts)(values, oval, visorTurn(opening)),
     };
   }
   return last.parts;
 };
 
-const noVisor: VisorParts = { pieces: [], stretch: 0, depth: 0, insert: null };
+const noVisor: VisorParts = { pieces: [], stretch: 0, depth: 0, turn: 0, edgeEase: 0, insert: null };
 let last: { readonly asked: readonly unknown[]; readonly parts: VisorParts } | null = null;
 
-const draftedParts = (values: VisorValues, opening: Oval): VisorParts => {
-  const shape = visorShape({
+/** One cover for above and below, or two where the cloth has a thickness. */
+const covers = (
+  under: VisorShape,
+  upper: VisorShape,
+  turn: number,
+  figures: readonly Figure[],
+): Pick<VisorParts, 'pieces' | 'turn' | 'edgeEase'> => {
+  if (turn === 0) return { pieces: [visor({ shape: under, figures })], turn, edgeEase: 0 };
+  const larger = turnFigures(turn, upper, under);
+  return {
+    pieces: [
+      visor({ shape: upper, figures: [...figures, ...larger], side: 'upper' }),
+      visor({ shape: under, figures, side: 'under' }),
+    ],
+    turn,
+    edgeEase: pathLength(under.outer) / pathLength(upper.outer) - 1,
+  };
+};
+
+const draftedParts = (values: VisorValues, opening: Oval, turn: number): VisorParts => {
+  const wish = {
     opening,
     innerEdge: values.visorLength,
     depth: values.visorDepth,
     drop: values.visorDrop,
     fullness: values.visorFullness,
     tipRounding: values.visorTipRounding,
-  });
+  };
+  const shape = visorShape(wish);
+  const { pieces, ...edge } = covers(
+    shape,
+    turn === 0 ? shape : visorShape(upperWish(wish, turn)),
+    turn,
+    draftedFigures(values, opening),
+  );
+  return {
+    pieces: [...pieces, stiffener(shape, values.stiffenerClearance)],
+    stretch: pathLength(shape.inner),
+    depth: values.visorDepth,
+    ...edge,
+    insert: null,
+  };
+};
+
+const draftedFigures = (values: VisorValues, opening: Oval): readonly Figure[] => {
   const { halfLength: a, halfBreadth: b } = opening;
   const front = (b * b) / a;
-  const figures: readonly Figure[] = [
+  return [
     {
       name: 'Radius of the head’s oval at the front',
       formula: 'half breadth² ÷ half length',
@@ -69,15 +111,9 @@ const draftedParts = (values: VisorValues, opening: Oval): VisorParts => {
       worked: words`${exactMm(2 * b)} ÷ ${exactMm(2 * a)} = ${ratio(b / a)}`,
     },
   ];
-  return {
-    pieces: [visor({ shape, figures }), stiffener(shape, values.stiffenerClearance)],
-    stretch: pathLength(shape.inner),
-    depth: values.visorDepth,
-    insert: null,
-  };
 };
 
-const insertParts = (values: VisorValues, opening: Oval): VisorParts => {
+const insertParts = (values: VisorValues, opening: Oval, turn: number): VisorParts => {
   const insert = {
     width: values.insertWidth,
     depth: values.insertDepth,
@@ -101,10 +137,12 @@ const insertParts = (values: VisorValues, opening: Oval): VisorParts => {
     shape: own,
     notes: [words`Lay the bought insert on this to see that it was measured well.`],
   });
+  const { pieces, ...edge } = covers(cover, turn === 0 ? cover : movedOut(cover, turn), turn, figures);
   return {
-    pieces: [visor({ shape: cover, figures }), check],
+    pieces: [...pieces, check],
     stretch: fit.stretch,
     depth: values.insertWidths[0] ?? values.insertDepth,
+    ...edge,
     insert: fit,
   };
 };
@@ -113,7 +151,7 @@ const insertParts = (values: VisorValues, opening: Oval): VisorParts => {
 export const visorMeeting = (visor: VisorParts, front: Side): VisorParts => ({
   ...visor,
   pieces: visor.pieces.map((piece) =>
-    piece.id === 'visor'
+    piece.id === 'visor' || piece.id === 'visorUnder'
       ? {
           ...piece,
           notches: [

@@ -12,23 +12,32 @@ import type { VisorShape } from './visor-shape.ts';
 interface VisorPieceWish {
   readonly shape: VisorShape;
   readonly figures: readonly Figure[];
+  /** The same above and below, or the upper or the under one of two. */
+  readonly side?: 'both' | 'upper' | 'under';
 }
+
+const COVERS = {
+  both: { id: 'visor', name: 'Visor', outer: 2, interlined: true },
+  upper: { id: 'visor', name: 'Visor, upper', outer: 1, interlined: true },
+  under: { id: 'visorUnder', name: 'Visor, under', outer: 1, interlined: false },
+} as const;
 
 /** Foot of the centre line: where the outer edge crosses x = 0. */
 const frontOf = (shape: VisorShape) => pointAt(shape.outer, pathLength(shape.outer) / 2);
 const heelOf = (shape: VisorShape) => pointAt(shape.inner, pathLength(shape.inner) / 2);
 
-/** The visor's cover, front downwards: the same piece above and below. */
-export const visor = ({ shape, figures }: VisorPieceWish): Piece => {
+/** The visor's cover, front downwards. */
+export const visor = ({ shape, figures, side = 'both' }: VisorPieceWish): Piece => {
+  const { id, name, outer, interlined } = COVERS[side];
   const [heel, front] = [heelOf(shape), frontOf(shape)];
   const inner = pathLength(shape.inner);
   return {
     ...common(shape),
-    id: 'visor',
-    name: 'Visor',
+    id,
+    name,
     cuts: [
-      { cloth: 'outer', count: 2 },
-      { cloth: 'interlining', count: 1 },
+      { cloth: 'outer', count: outer },
+      ...(interlined ? [{ cloth: 'interlining', count: 1 } as const] : []),
     ],
     outline: [
       { name: 'outer', path: shape.outer, kind: 'visorEdge' },
@@ -44,7 +53,7 @@ export const visor = ({ shape, figures }: VisorPieceWish): Piece => {
       { name: 'Inner edge', along: shape.inner },
     ],
     figures,
-    notes: [words`Interlining is cut on the stitch line, without allowance.`],
+    notes: interlined ? [words`Interlining is cut on the stitch line, without allowance.`] : [],
   };
 };
 
