@@ -12,6 +12,7 @@ export type LineRole =
   | 'notch'
   | 'centre'
   | 'mark'
+  | 'sew'
   | 'dimension'
   | 'sheet'
   | 'join';
@@ -25,6 +26,8 @@ export interface LineMark {
   readonly path: Path;
   /** Filled with the line's colour: arrowheads and notches. */
   readonly filled?: boolean;
+  /** A closed line that hides what was drawn before it: one layer upon another. */
+  readonly ground?: boolean;
   /** Set where this one line differs from the tone of its role. */
   readonly tone?: Tone;
 }

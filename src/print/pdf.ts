@@ -112,6 +112,13 @@ const penOf = (doc: jsPDF, height: number, faces: Faces, pictures: Pictures): Pe
     doc.stroke();
   },
   fill: () => void doc.fill(),
+  cover: (weight, dash) => {
+    doc.setLineWidth(weight);
+    doc.setLineDashPattern([...dash], 0);
+    doc.setFillColor('#ffffff');
+    doc.fillStroke();
+    doc.setFillColor('#000000');
+  },
   clip: () => void doc.clip().discardPath(),
   stretch: (across, up, about) => {
     const [x, y] = [about.x * (1 - across) * POINTS, about.y * (1 - up) * POINTS];

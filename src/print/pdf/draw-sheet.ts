@@ -28,10 +28,11 @@ export const drawSheet = (pen: Pen, face: Typeface, sheet: Sheet, set: SheetSet)
   }
 };
 
-const drawLine = (pen: Pen, { role, path, filled }: LineMark): void => {
+const drawLine = (pen: Pen, { role, path, filled, ground }: LineMark): void => {
   const { weight, dash } = lineStyles[role];
   walk(path, sinkOf(pen));
   if (filled) pen.fill();
+  else if (ground) pen.cover(weight, dash);
   else pen.stroke(weight, dash);
 };
 

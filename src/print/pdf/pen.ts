@@ -6,6 +6,8 @@ export interface Pen {
   close(): void;
   stroke(weight: number, dash: readonly number[]): void;
   fill(): void;
+  /** Hides with the paper's white what lies inside the path just drawn, and strokes it. */
+  cover(weight: number, dash: readonly number[]): void;
   /** Keeps what follows on the page inside the path just drawn. */
   clip(): void;
   /** Stretches what follows on the page about a point. */
