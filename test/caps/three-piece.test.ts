@@ -24,7 +24,7 @@ const shapeOf = (values: Partial<ThreePieceValues>, head = HEAD) => {
 
 // Refused only: the lowest crowns on large heads, the broadest ends on small ones, visors beyond half the head, …
 describeFamily(threePiece, {
-  mostRefused: 60,
+  mostRefused: 20,
   also: [{}, { visorSource: 'none', lining: false }],
 });
 

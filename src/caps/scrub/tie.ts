@@ -28,7 +28,7 @@ export const tie = ({ tieLength, tieWidth }: ScrubValues, girth: number): Piece 
     notches: [],
     centreLines: [[line(point(-length / 2, tieWidth), point(length / 2, tieWidth))]],
     marks: [],
-    labelAt: point(0, tieWidth * 1.5),
+    labelAt: point(-length * 0.05, tieWidth * 1.5),
     dimensions: [
       { name: 'Length', along: bottom },
       { name: 'Width', along: right },
@@ -45,10 +45,7 @@ export const tie = ({ tieLength, tieWidth }: ScrubValues, girth: number): Piece 
         worked: words`2 × ${exactMm(tieWidth)} = ${exactMm(2 * tieWidth)}`,
       },
     ],
-    notes: [
-      words`Fold along the middle line, close one short end, turn.`,
-      words`Not on a child’s cap: ties can catch. Elastic instead.`,
-    ],
+    notes: [words`Fold lengthwise, close one end, turn.`, words`Not for a child: ties can catch.`],
   };
 };
 

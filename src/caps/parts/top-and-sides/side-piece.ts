@@ -2,10 +2,10 @@ import { pathLength, pointAt } from '../../../geometry/measure.ts';
 import { line } from '../../../geometry/path.ts';
 import { add, between, point } from '../../../geometry/point.ts';
 import type { Notch, Piece } from '../../../pattern/piece.ts';
+import type { LayerWish } from './layer-wish.ts';
 import type { OpeningCurve } from './opening-curve.ts';
 import { SEAM_NOTCHES } from './seam-notches.ts';
 import { sideDepth } from './side-depth.ts';
-import type { LayerWish } from './top-and-sides.ts';
 
 /** The side of the wearer's right, front to the right; the other is its mirror image. */
 export const sidePiece = (wish: LayerWish, id: string, name: string): Piece => {

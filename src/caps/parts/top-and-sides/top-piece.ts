@@ -3,9 +3,9 @@ import { line, type Path, pathEnd, pathStart } from '../../../geometry/path.ts';
 import { between, type Point, point } from '../../../geometry/point.ts';
 import { SAME_POINT } from '../../../geometry/tolerance.ts';
 import type { Notch, Piece } from '../../../pattern/piece.ts';
+import type { LayerWish } from './layer-wish.ts';
 import type { OpeningCurve } from './opening-curve.ts';
 import { SEAM_NOTCHES } from './seam-notches.ts';
-import type { LayerWish } from './top-and-sides.ts';
 import type { TopAndSidesShape } from './top-and-sides-shape.ts';
 
 /** The top, front upwards. */
@@ -29,7 +29,7 @@ export const topPiece = (wish: LayerWish, id: string, name: string): Piece => {
     notches: [...seamNotches(pathLength(right)), ...edgeNotches(wish.opening, wish.visorStretch)],
     centreLines: centreLines(widest.x, point(0, -length / 2), heel),
     marks: wish.topMarks ?? [],
-    labelAt: point(-widest.x * 0.42, 0),
+    labelAt: widest.x >= NARROW ? point(-widest.x * 0.42, 0) : point(0, -length * 0.13),
     dimensions: [
       { name: 'Length', along: [line(point(0, -length / 2), heel)] },
       ...(isStrip(top)
