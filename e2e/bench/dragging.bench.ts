@@ -54,7 +54,7 @@ for (const name of ['Crown fullness', 'Ease'])
     const [work, count] = [await worked(), await painted()];
     await drag(studio, name, SECONDS * 1000);
     note({
-      subject: `processor time for each frame of that, not slowed`,
+      subject: `processor time for each picture of that, not slowed`,
       median: (1000 * ((await worked()) - work)) / ((await painted()) - count),
       unit: 'ms',
       wanted: `under ${SLOWEST / SLOWED} ms`,
