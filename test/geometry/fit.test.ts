@@ -77,6 +77,20 @@ describe('fitting curves to points', () => {
       expect(Math.abs(turn)).toBeLessThan(1e-9);
     }
   });
+
+  test('keeps its curves from running away where straight runs go over into a tight bend', () => {
+    const rows = [2, 3, 6].flatMap((r) => [1, 1.57, 2.5].map((sweep) => ({ r, sweep })));
+    for (const { r, sweep } of rows) {
+      const run = [1, 2, 3, 4].map((i) => i * 5);
+      const before = run.map((s) => point(s - 25, 0));
+      const bend = arcPoints(r, sweep, 8).map((p) => point(p.y, r - p.x));
+      const end = bend.at(-1)!;
+      const after = run.map((s) => point(end.x + s * Math.cos(sweep), end.y + s * Math.sin(sweep)));
+      // Beside a bend few points leave a curve some freedom, but never a loop.
+      const length = 20 + r * sweep + 20;
+      expect(Math.abs(pathLength(fitPath([...before, ...bend, ...after])) - length)).toBeLessThan(1);
+    }
+  });
 });
 
 describe('a spline through a row of widths', () => {
