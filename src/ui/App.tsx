@@ -17,6 +17,7 @@ import { useUndoKeys } from './use-undo-keys.ts';
 const table = part(() => import('./TableView.tsx').then((m) => m.TableView));
 void table.fetch();
 
+const lay = part(() => import('./cloth/LayView.tsx').then((m) => m.LayView));
 const sheetMap = part(() => import('./paper/SheetMapView.tsx').then((m) => m.SheetMapView));
 
 /** One screen: the tape of stages, the stage's ticket, the table and its tally. */
@@ -45,6 +46,7 @@ export const App = () => {
         </section>
         <div className="board">
           <Fetched part={table} with={{}} />
+          {stage === 'cloth' && <Fetched part={lay} with={{}} />}
           {stage === 'paper' && <Fetched part={sheetMap} with={{}} />}
         </div>
         <DetailPanel />

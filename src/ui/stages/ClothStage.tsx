@@ -5,6 +5,7 @@ import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { AllowanceAdvice } from '../cloth/AllowanceAdvice.tsx';
 import { ClothForm } from '../cloth/ClothForm.tsx';
+import { LayForm } from '../cloth/LayForm.tsx';
 import { TurnRemark } from '../cloth/TurnRemark.tsx';
 
 interface Row {
@@ -18,6 +19,7 @@ export const ClothStage = () => {
   const cloths = Object.keys(clothNames) as readonly Cloth[];
   return (
     <>
+      <LayForm />
       {cloths.map((cloth) => (
         <details key={cloth} open={cloth === 'outer'}>
           <summary>{clothNames[cloth]}</summary>

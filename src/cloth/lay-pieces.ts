@@ -1,0 +1,138 @@
+import { flatten } from '../geometry/flatten.ts';
+import type { Path } from '../geometry/path.ts';
+import { direction, type Point, point, rotate, subtract } from '../geometry/point.ts';
+import { PLACING } from '../geometry/tolerance.ts';
+import { rotated, scaled } from '../geometry/transform.ts';
+import type { NestPiece } from '../nesting/task.ts';
+import { cutLine } from '../pattern/cut-line.ts';
+import { halved } from '../pattern/fold.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import type { Cloth, Piece } from '../pattern/piece.ts';
+import type { ClothSpec } from './cloth.ts';
+
+/** One outline to be laid on a cloth, its grain along the cloth's length. */
+export interface LayPiece extends NestPiece {
+  readonly piece: Piece;
+  /** Cut face down. */
+  readonly mirrored: boolean;
+  /** How it lies on the layers: through both of a fold, half of it on the fold itself, or through one layer alone. */
+  readonly layers: 'single' | 'both' | 'on the fold' | 'one of two';
+  /** The cut line as it is laid, before it is placed: a closed chain. */
+  readonly cut: Path;
+  /** Where its name has room, before it is placed. */
+  readonly nameAt: Point;
+}
+
+/** Every outline that one cloth has to give, each copy by itself; of folded cloth each pair, half or single. */
+export const layPieces = (
+  { pieces, allowances }: Pattern,
+  cloth: Cloth,
+  spec: ClothSpec,
+): readonly LayPiece[] =>
+  pieces.flatMap((piece) =>
+    piece.cuts
+      .filter((cut) => cut.cloth === cloth)
+      .flatMap(({ count, mirrored = 0 }) => {
+        // Interlining is cut on the stitch line, without allowance.
+        const cut =
+          cloth === 'interlining' ? piece.outline.map(({ path }) => path) : cutLine(piece, allowances);
+        return spec.folded
+          ? foldedLays(piece, cut, count, mirrored, spec)
+          : singleLays(piece, cut, count, mirrored, spec);
+      }),
+  );
+
+const singleLays = (
+  piece: Piece,
+  cut: readonly Path[],
+  count: number,
+  mirrored: number,
+  spec: ClothSpec,
+): readonly LayPiece[] =>
+  Array.from({ length: count }, (_, copy) =>
+    layPiece(piece, cut.flat(), copy, copy >= count - mirrored, 'single', spec),
+  );
+
+const foldedLays = (
+  piece: Piece,
+  cut: readonly Path[],
+  count: number,
+  mirrored: number,
+  spec: ClothSpec,
+): readonly LayPiece[] => {
+  // Two layers give a piece and its mirror image: of a symmetric piece any two copies.
+  const pairs = piece.foldable ? Math.floor(count / 2) : Math.min(mirrored, count - mirrored);
+  const left = count - 2 * pairs;
+  const pairLays = Array.from({ length: pairs }, (_, i) =>
+    layPiece(piece, cut.flat(), i, false, 'both', spec),
+  );
+  const onFold = left === 1 && piece.foldable && grainRunsAlongFold(piece);
+  if (onFold) {
+    const half = halved(piece, cut);
+    // The half stands right of its fold; on the cloth it lies above it.
+    const over = piece.grain[1].y > piece.grain[0].y;
+    const ring = [...half.cut.flat(), half.fold];
+    return [...pairLays, layPiece(piece, ring, pairs, over, 'on the fold', spec)];
+  }
+  const faceDown = Math.max(0, mirrored - pairs);
+  return [
+    ...pairLays,
+    ...Array.from({ length: left }, (_, i) =>
+      layPiece(piece, cut.flat(), pairs + i, i < faceDown, 'one of two', spec),
+    ),
+  ];
+};
+
+/** A fold runs along the cloth, so only a piece whose own fold is its grain can lie on it. */
+const grainRunsAlongFold = ({ grain: [foot, head] }: Piece): boolean =>
+  Math.abs(head.x - foot.x) < 1e-6 * Math.abs(head.y - foot.y);
+
+const layPiece = (
+  piece: Piece,
+  cut: Path,
+  copy: number,
+  mirrored: boolean,
+  layers: LayPiece['layers'],
+  spec: ClothSpec,
+): LayPiece => {
+  const [foot, head] = piece.grain;
+  const lie = -direction(subtract(head, foot));
+  const polygon = flatten(cut, PLACING)
+    .slice(0, -1)
+    .map((p) => rotate(p, lie))
+    .map((p) => turnedOver(p, mirrored));
+  return {
+    id: `${piece.id}#${copy + 1}`,
+    piece,
+    mirrored,
+    layers,
+    cut: mirrored ? scaled(rotated(cut, lie), 1, -1) : rotated(cut, lie),
+    polygon: counterClockwise(polygon),
+    nameAt: turnedOver(rotate(nameOf(piece, layers), lie), mirrored),
+    rotations: layers === 'on the fold' ? [0] : rotationsOn(spec),
+  };
+};
+
+const turnedOver = ({ x, y }: Point, over: boolean): Point => point(x, over ? -y : y);
+
+/** A half keeps its name right of the fold. */
+const nameOf = ({ labelAt: { x, y } }: Piece, layers: LayPiece['layers']): Point =>
+  layers === 'on the fold' ? point(Math.abs(x) + HALF_NAME, y) : point(x, y);
+
+/** Room for half a short name beside the fold, mm. */
+const HALF_NAME = 30;
+
+const counterClockwise = (ring: readonly Point[]): readonly Point[] => {
+  const twice = ring.reduce((sum, p, i) => {
+    const q = ring[(i + 1) % ring.length]!;
+    return sum + p.x * q.y - q.x * p.y;
+  }, 0);
+  return twice < 0 ? ring.toReversed() : ring;
+};
+
+/** Along the grain; the other way round too where there is no nap; on the true bias where it is allowed. */
+const rotationsOn = ({ nap, bias }: ClothSpec): readonly number[] => {
+  const eighth = Math.PI / 4;
+  const ways = bias ? [0, eighth, -eighth] : [0];
+  return nap ? ways : [...ways, ...ways.map((turn) => turn + Math.PI)];
+};

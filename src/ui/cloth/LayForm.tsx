@@ -1,0 +1,125 @@
+import { useEffect, useId } from 'react';
+import { lengthBought, toBuy } from '../../cloth/buying.ts';
+import type { ClothLay } from '../../cloth/cloth-lay.ts';
+import { clothNames } from '../../drawing/cut-words.ts';
+import type { Cloth } from '../../pattern/piece.ts';
+import { put } from '../../state/actions.ts';
+import { derived } from '../../state/derived.ts';
+import { useStudio } from '../../state/studio.ts';
+import { mm, ratio, words } from '../../words.ts';
+import { Measure } from '../controls/Measure.tsx';
+import { lengthNotation } from '../controls/notation.ts';
+import { Switch } from '../controls/Switch.tsx';
+import { Figures, Said } from '../Said.tsx';
+import { betterLay, chooseCloth, freeAll, keepLay, stopLaying } from './lay-now.ts';
+import { useLay } from './use-lay.ts';
+
+/** Which cloth is laid, how it lies, what it takes. */
+export const LayForm = () => {
+  useEffect(keepLay, []);
+  const { cloth, lay, pins, progress } = useLay();
+  return (
+    <section className="lay-form" aria-label="Cutting lay">
+      <Which chosen={cloth} />
+      <Switch field={`cloth.${cloth}.folded`} parameter={FOLDED} />
+      <Measure
+        field={`cloth.${cloth}.length`}
+        label="Length at hand"
+        notation={lengthNotation}
+        empty="clears"
+        placeholder="off the bolt"
+        help="Of a remnant. Left empty, the lay says how much to buy."
+      />
+      {lay && <Answer lay={lay} />}
+      <div className="actions">
+        {progress === null ? (
+          <button type="button" onClick={betterLay}>
+            Lay it closer
+          </button>
+        ) : (
+          <>
+            <button type="button" onClick={stopLaying}>
+              Stop and keep this
+            </button>
+            <progress value={progress} aria-label="Laying closer" />
+          </>
+        )}
+        {pins.length > 0 && (
+          <button type="button" onClick={freeAll}>
+            Let go of all pieces
+          </button>
+        )}
+      </div>
+    </section>
+  );
+};
+
+const FOLDED = {
+  label: 'Folded along its length',
+  help: 'Two layers at once: pairs are cut together, and halves on the fold.',
+};
+
+const Which = ({ chosen }: { readonly chosen: Cloth }) => {
+  const name = useId();
+  const pieces = useStudio((s) => derived(s.good).draft?.cutting.pieces);
+  const used = (Object.keys(clothNames) as readonly Cloth[]).filter((cloth) =>
+    pieces?.some(({ cuts }) => cuts.some((cut) => cut.cloth === cloth)),
+  );
+  return (
+    <fieldset className="control choice">
+      <legend>Lay</legend>
+      <div className="options">
+        {used.map((cloth) => (
+          <label key={cloth}>
+            <input type="radio" name={name} checked={cloth === chosen} onChange={() => chooseCloth(cloth)} />
+            {clothNames[cloth]}
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+};
+
+/** How much cloth it takes, or whether the remnant will do. */
+const Answer = ({ lay }: { readonly lay: ClothLay }) => {
+  const unit = useStudio((s) => s.wish.unit);
+  const bought = lengthBought(toBuy(lay.length, unit), unit);
+  return (
+    <div className="said" aria-live="polite">
+      {lay.remnant === null ? (
+        <p>
+          <Said words={words`Takes ${mm(lay.length)}: buy `} />
+          <b>
+            <Figures text={bought} />
+          </b>
+          .
+        </p>
+      ) : lay.left.length === 0 ? (
+        <p>
+          <Said words={words`It will do: the pieces take ${mm(lay.length)} of ${mm(lay.remnant)}.`} />
+        </p>
+      ) : (
+        <p className="problem">It will not do: {namesOf(lay)} found no place.</p>
+      )}
+      <p className="help">
+        <Said words={words`${ratio(Math.round(lay.density * 100) / 100)} of that cloth is under pieces.`} />
+      </p>
+      {lay.folded && lay.laid.some(({ piece }) => piece.layers === 'one of two') && (
+        <p className="help">
+          Some pieces are cut from one layer alone: open the cloth for them, or lay it single.
+        </p>
+      )}
+      {lay.remnant !== null && lay.left.length > 0 && (
+        <button type="button" onClick={() => put(`cloth.${lay.cloth}.length`, null)}>
+          How much would it take?
+        </button>
+      )}
+    </div>
+  );
+};
+
+const namesOf = ({ left }: ClothLay): string => {
+  const counts = new Map<string, number>();
+  for (const { piece } of left) counts.set(piece.name, (counts.get(piece.name) ?? 0) + 1);
+  return [...counts].map(([name, count]) => (count > 1 ? `${count} × ${name}` : name)).join(', ');
+};
