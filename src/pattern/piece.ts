@@ -70,6 +70,13 @@ export interface Dimension {
   readonly mm?: number;
 }
 
+/** Something bought that goes with a piece: a button, elastic, ribbon. */
+export interface Notion {
+  readonly name: string;
+  /** How many, how large, how long. */
+  readonly size: Words;
+}
+
 /** One figure of "show the arithmetic": its formula in words, then with the wearer's numbers in it. */
 export interface Figure {
   readonly name: string;
@@ -95,4 +102,5 @@ export interface Piece {
   readonly dimensions: readonly Dimension[];
   readonly figures: readonly Figure[];
   readonly notes: readonly Words[];
+  readonly notions?: readonly Notion[];
 }

@@ -41,6 +41,7 @@ export const casing = (meets: Side, values: ScrubValues): Piece => {
       { name: 'Height', along: right },
     ],
     figures: [stretchFigure(length), ...(backTie === 'ties' ? [] : [elasticFigure(length, values)])],
+    notions: backTie === 'ties' ? [] : [{ name: 'Elastic', size: words`${mm(values.elasticLength)}` }],
     notes:
       backTie === 'ties'
         ? [

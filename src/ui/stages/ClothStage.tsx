@@ -6,6 +6,7 @@ import { useStudio } from '../../state/studio.ts';
 import { AllowanceAdvice } from '../cloth/AllowanceAdvice.tsx';
 import { ClothForm } from '../cloth/ClothForm.tsx';
 import { LayForm } from '../cloth/LayForm.tsx';
+import { Shopping } from '../cloth/Shopping.tsx';
 import { TurnRemark } from '../cloth/TurnRemark.tsx';
 
 interface Row {
@@ -28,6 +29,7 @@ export const ClothStage = () => {
           {cloth === 'outer' && <AllowanceAdvice />}
         </details>
       ))}
+      <Shopping />
       <p className="lead">
         What to cut, cloth by cloth.
         {pieces.some((piece) => piece.cuts.some((cut) => cut.mirrored)) &&

@@ -32,6 +32,7 @@ const buttonCover = (diameter: number): Piece => {
         worked: words`${String(CLOTH)} × ${exactMm(diameter)} = ${exactMm(2 * r)}`,
       },
     ],
+    notions: [{ name: 'Button to cover', size: words`${mm(diameter)} across` }],
     notes: [words`Gather the edge, draw it up over a button ${mm(diameter)} across.`],
   };
 };

@@ -95,6 +95,7 @@ export const strap = (wish: StrapWish): Piece => {
         worked: words`${exactMm(span)} + ${exactMm(hole)} + ${exactMm(width)} = ${exactMm(length)}`,
       },
     ],
+    notions: [{ name: 'Buttons', size: words`2, ${mm(wish.buttonDiameter)} across` }],
     notes: [words`Leave ${mm(STRAP_GAP)} of one long edge open to turn it.`],
   };
 };

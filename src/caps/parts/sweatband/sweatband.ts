@@ -3,7 +3,7 @@ import { point } from '../../../geometry/point.ts';
 import { notchesToMeet, type Side, sideScaled } from '../../../pattern/chain.ts';
 import type { Figure, Piece } from '../../../pattern/piece.ts';
 import type { EdgeUse } from '../../../pattern/seam.ts';
-import { exactMm, thickness, words } from '../../../words.ts';
+import { exactMm, mm, thickness, words } from '../../../words.ts';
 import { backSeam } from '../band/band-seams.ts';
 import { rectangle } from '../rectangle.ts';
 import { one } from '../seams/seam.ts';
@@ -58,6 +58,10 @@ export const sweatband = (
       { name: 'Height', along: right },
     ],
     figures: [lengthFigure(name, meets.length, within)],
+    notions:
+      kind === 'sweatband'
+        ? [{ name: 'Sweatband or ribbon, or cut it from lining', size: words`${mm(length)}` }]
+        : [],
     notes: [note],
   };
 };

@@ -1,0 +1,64 @@
+import { commonWidths } from '../../cloth/buying.ts';
+import type { LayAnswer, LayOrder } from '../../cloth/lay-messages.ts';
+import { layPieces } from '../../cloth/lay-pieces.ts';
+import { layTask } from '../../cloth/lay-task.ts';
+import type { ClothNeed, Needs } from '../../cloth/shopping.ts';
+import type { Draft } from '../../design/derive.ts';
+import type { Layout } from '../../nesting/layout.ts';
+import type { Cloth } from '../../pattern/piece.ts';
+import type { Unit } from '../../units.ts';
+
+/** Lays every cloth of a draft off the bolt, at its own width and at those that shops have, in a worker. Rejected where it is stopped. */
+export const needsOf = async (draft: Draft, unit: Unit, signal: AbortSignal): Promise<Needs> => {
+  const worker = new Worker(new URL('../../cloth/lay.worker.ts', import.meta.url), { type: 'module' });
+  signal.addEventListener('abort', () => worker.terminate());
+  try {
+    const needs: { -readonly [C in Cloth]?: Needs[C] } = {};
+    for (const cloth of usedIn(draft)) {
+      const own = await needAt(worker, draft, cloth, draft.spec.cloths[cloth].width, signal);
+      const common: ClothNeed[] = [];
+      for (const width of commonWidths[unit]) common.push(await needAt(worker, draft, cloth, width, signal));
+      needs[cloth] = { own, common };
+    }
+    return needs;
+  } finally {
+    worker.terminate();
+  }
+};
+
+/** Plastic and card are bought by the piece, not off a bolt. */
+const usedIn = ({ cutting }: Draft): readonly Cloth[] =>
+  (['outer', 'lining', 'interlining'] as const).filter((cloth) =>
+    cutting.pieces.some(({ cuts }) => cuts.some((cut) => cut.cloth === cloth)),
+  );
+
+const needAt = async (
+  worker: Worker,
+  { cutting, spec }: Draft,
+  cloth: Cloth,
+  width: number,
+  signal: AbortSignal,
+): Promise<ClothNeed> => {
+  const bolt = { ...spec.cloths[cloth], width, length: null };
+  const layout = await firstLayout(worker, {
+    task: layTask(layPieces(cutting, cloth, bolt), bolt),
+    seed: 1,
+    time: 0,
+  });
+  signal.throwIfAborted();
+  return { width, length: layout === null || layout.unplaced.length > 0 ? null : layout.length };
+};
+
+/** The best of the first answers to an order; null where it could not be laid at all. */
+const firstLayout = (worker: Worker, order: LayOrder): Promise<Layout | null> =>
+  new Promise((resolve) => {
+    let found: Layout | null = null;
+    const take = ({ data }: MessageEvent<LayAnswer>): void => {
+      if (data.kind === 'layout') found = data.layout;
+      if (data.kind !== 'finished' && data.kind !== 'failed') return;
+      worker.removeEventListener('message', take);
+      resolve(found);
+    };
+    worker.addEventListener('message', take);
+    worker.postMessage(order);
+  });
