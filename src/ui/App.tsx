@@ -6,6 +6,7 @@ import { Fetched, part } from './Fetched.tsx';
 import { Header } from './Header.tsx';
 import { Notice } from './Notice.tsx';
 import { keepSheets } from './paper/sheets-now.ts';
+import { WornPlace } from './preview/WornPlace.tsx';
 import { CapStage } from './stages/CapStage.tsx';
 import { laterForms } from './stages/forms.ts';
 import { Tally } from './Tally.tsx';
@@ -23,6 +24,7 @@ const sheetMap = part(() => import('./paper/SheetMapView.tsx').then((m) => m.She
 /** One screen: the tape of stages, the stage's ticket, the table and its tally. */
 export const App = () => {
   const stage = useStudio((s) => s.stage);
+  const worn = useStudio((s) => s.worn.place);
   useTheme();
   useUndoKeys();
   useEffect(keepSheets, []);
@@ -44,10 +46,13 @@ export const App = () => {
           <h2 className="unseen">{stageNames[stage]}</h2>
           {stage === 'cap' ? <CapStage /> : <Fetched part={laterForms[stage]} with={{}} />}
         </section>
-        <div className="board">
-          <Fetched part={table} with={{}} />
-          {stage === 'cloth' && <Fetched part={lay} with={{}} />}
-          {stage === 'paper' && <Fetched part={sheetMap} with={{}} />}
+        <div className="board" data-worn={worn}>
+          <div className="on-board">
+            <Fetched part={table} with={{}} />
+            {stage === 'cloth' && <Fetched part={lay} with={{}} />}
+            {stage === 'paper' && <Fetched part={sheetMap} with={{}} />}
+          </div>
+          <WornPlace />
         </div>
         <DetailPanel />
       </main>

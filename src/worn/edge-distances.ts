@@ -10,7 +10,8 @@ export const FAR = 1e4;
 export const edgeDistances = ({ rows, columns, flat }: Sheet) => {
   const edges = new Float32Array(4 * rows * columns);
   const run = new Float32Array(rows * columns);
-  const gap = (p: number, q: number) => Math.hypot(flat[2 * p]! - flat[2 * q]!, flat[2 * p + 1]! - flat[2 * q + 1]!);
+  const gap = (p: number, q: number) =>
+    Math.hypot(flat[2 * p]! - flat[2 * q]!, flat[2 * p + 1]! - flat[2 * q + 1]!);
   const last = columns - 1;
   const long = Array.from({ length: rows }, (_, row) => gap(row * columns, row * columns + last));
   let reached = 0;

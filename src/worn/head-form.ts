@@ -99,11 +99,11 @@ export const headCut = ({ halfLength, halfBreadth, top, foot }: HeadForm, z: num
   };
 };
 
-/** Cloth may press into the head by this, mm: hair and skin give. */
-const PRESSED = 1;
+/** Cloth may press into the head from its sides by this, mm, for hair and skin give; and lies so far over its top. */
+const [PRESSED, OVER] = [1, 1];
 
-/** How high the head form, pressed in by a millimetre, stands over a place beside its axis, mm; −Infinity where it is not over the tape. */
+/** How high cloth on the head form lies over a place beside its axis, mm; −Infinity where it is not over the tape. */
 export const surfaceOver = ({ halfLength, halfBreadth, top }: HeadForm, x: number, y: number): number => {
   const share = Math.hypot(x / (halfBreadth - PRESSED), y / (halfLength - PRESSED));
-  return share < 1 ? (top - PRESSED) * (1 - share ** FULLNESS) ** (1 / FULLNESS) : -Infinity;
+  return share < 1 ? OVER + top * (1 - share ** FULLNESS) ** (1 / FULLNESS) : -Infinity;
 };

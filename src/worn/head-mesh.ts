@@ -21,7 +21,7 @@ export const headMesh = (head: HeadForm) => {
       }
     }
   }
-  return { position, normal: smoothNormals(position), index: Uint32Array.from(index) };
+  return { position, normal: smoothNormals(position), index: Uint32Array.from(index), columns: ROUND + 1 };
 };
 
 /** Close together at the top, where the form bends. */
@@ -35,10 +35,19 @@ const smoothNormals = (position: Float32Array): Float32Array => {
   const width = ROUND + 1;
   for (let i = 0; i <= HIGH; i++) {
     for (let j = 0; j <= ROUND; j++) {
-      const at = (row: number, column: number) => 3 * (Math.min(HIGH, Math.max(0, row)) * width + ((column + ROUND) % ROUND));
+      const at = (row: number, column: number) =>
+        3 * (Math.min(HIGH, Math.max(0, row)) * width + ((column + ROUND) % ROUND));
       const [a, b, c, d] = [at(i, j + 1), at(i, j - 1), at(i + 1, j), at(i - 1, j)];
-      const [ux, uy, uz] = [0, 1, 2].map((n) => position[a + n]! - position[b + n]!) as [number, number, number];
-      const [vx, vy, vz] = [0, 1, 2].map((n) => position[c + n]! - position[d + n]!) as [number, number, number];
+      const [ux, uy, uz] = [0, 1, 2].map((n) => position[a + n]! - position[b + n]!) as [
+        number,
+        number,
+        number,
+      ];
+      const [vx, vy, vz] = [0, 1, 2].map((n) => position[c + n]! - position[d + n]!) as [
+        number,
+        number,
+        number,
+      ];
       const [nx, ny, nz] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
       const length = Math.hypot(nx, ny, nz);
       normal.set(length > 1e-9 ? [nx / length, ny / length, nz / length] : [0, 0, 1], 3 * (i * width + j));

@@ -2,7 +2,7 @@ import type { Piece } from '../pattern/piece.ts';
 import { edgeDistances } from './edge-distances.ts';
 import { normalsOf } from './normals.ts';
 import { type Sheet, trianglesIn } from './sheet.ts';
-import { stitchOf, type Stitch } from './stitch.ts';
+import { type Stitch, stitchOf } from './stitch.ts';
 
 /** A mesh for painting: all of a cap in one. Row by row as many numbers as its name says, for every corner. */
 export interface Mesh {

@@ -1,0 +1,115 @@
+import { type ChangeEvent, useId, useState } from 'react';
+import { putWorn } from '../../state/actions.ts';
+import { useStudio } from '../../state/studio.ts';
+import { type Weave, weaves } from '../../state/worn-wish.ts';
+import type { Swatch } from './scene.ts';
+
+const weaveNames: Readonly<Record<Weave, string>> = {
+  plain: 'Plain',
+  ribbed: 'Ribbed along the grain',
+  checked: 'Checked',
+};
+
+/** A photo is kept no finer than this, pixels. */
+const FINEST = 1024;
+const USUAL_CM = 10;
+
+interface Props {
+  readonly swatch: Swatch | null;
+  readonly onSwatch: (swatch: Swatch | null) => void;
+}
+
+/** What the cloth looks like: a colour and a weave, or a photo of the cloth itself, laid along the grain of each piece. */
+export const Clothing = ({ swatch, onSwatch }: Props) => {
+  const { colour, weave } = useStudio((s) => s.worn);
+  const cloth = useId();
+  const [refused, setRefused] = useState(false);
+  const take = async (event: ChangeEvent<HTMLInputElement>): Promise<void> => {
+    const file = event.target.files?.[0];
+    if (!file) return;
+    const image = await scaledDown(file);
+    setRefused(image === null);
+    if (image) onSwatch({ image, mm: swatch?.mm ?? USUAL_CM * 10 });
+  };
+  return (
+    <div className="clothing">
+      <label>
+        Colour
+        <input type="color" value={colour} onChange={(event) => putWorn({ colour: event.target.value })} />
+      </label>
+      <p className="field">
+        <label htmlFor={cloth}>Cloth shown</label>
+        <select
+          id={cloth}
+          value={weave}
+          onChange={(event) => {
+            const chosen = weaves.find((one) => one === event.target.value);
+            if (chosen) putWorn({ weave: chosen });
+          }}
+        >
+          {weaves.map((one) => (
+            <option key={one} value={one}>
+              {weaveNames[one]}
+            </option>
+          ))}
+        </select>
+      </p>
+      <label>
+        Photo of the cloth
+        <input type="file" accept="image/*" onChange={(event) => void take(event)} />
+      </label>
+      <p className="help">
+        {refused
+          ? 'This file could not be read as a picture.'
+          : 'Its upright lies along the grain. It stays on this device and goes when the page is closed.'}
+      </p>
+      {swatch && (
+        <>
+          <label>
+            The photo shows
+            <input
+              type="number"
+              min={1}
+              max={200}
+              value={swatch.mm / 10}
+              onChange={(event) => {
+                const cm = event.target.valueAsNumber;
+                if (cm >= 1 && cm <= 200) onSwatch({ ...swatch, mm: cm * 10 });
+              }}
+            />
+            cm across
+          </label>
+          <button type="button" onClick={() => onSwatch(null)}>
+            Without the photo
+          </button>
+        </>
+      )}
+    </div>
+  );
+};
+
+/** A picture as a square of pixels that repeats: null where it cannot be read. */
+const scaledDown = async (file: File): Promise<HTMLCanvasElement | null> => {
+  try {
+    const bitmap = await createImageBitmap(file);
+    const side = Math.min(bitmap.width, bitmap.height);
+    const canvas = document.createElement('canvas');
+    canvas.width = canvas.height = Math.min(FINEST, side);
+    canvas
+      .getContext('2d')!
+      .drawImage(
+        bitmap,
+        (bitmap.width - side) / 2,
+        (bitmap.height - side) / 2,
+        side,
+        side,
+        0,
+        0,
+        canvas.width,
+        canvas.height,
+      );
+    return canvas;
+  } catch {
+    return null;
+  }
+};

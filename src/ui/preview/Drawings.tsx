@@ -1,0 +1,53 @@
+import { useMemo } from 'react';
+import { wornDrawing } from '../../drawing/worn-drawing.ts';
+import { useStudio } from '../../state/studio.ts';
+import { type ViewName, views } from '../../worn/gaze.ts';
+import { useRested } from '../use-rested.ts';
+import { drawingData } from './drawing-data.ts';
+import { wornNow } from './worn-now.ts';
+
+/** The drawing follows a change once it has rested this long, ms. */
+const REST = 120;
+
+const names: Readonly<Record<ViewName, string>> = { front: 'Front', side: 'Side', back: 'Back', top: 'Top' };
+
+/** Room about a drawing. */
+const ROOM = 1.12;
+
+/** The cap on its head as a shaded line drawing from four sides. */
+export const Drawings = ({ tilted }: { readonly tilted: boolean }) => {
+  const spec = useRested(
+    useStudio((s) => s.good),
+    REST,
+  );
+  const worn = useMemo(() => wornNow(spec, tilted), [spec, tilted]);
+  const drawn = useMemo(
+    () =>
+      worn === null
+        ? []
+        : (Object.keys(views) as ViewName[]).map((view) => ({
+            view,
+            data: drawingData(wornDrawing(worn, views[view])),
+          })),
+    [worn],
+  );
+  const size = ROOM * Math.max(...drawn.flatMap(({ data }) => [data.width, data.height]), 1);
+  return (
+    <div className="worn-drawings">
+      {drawn.map(({ view, data }) => (
+        <figure key={view}>
+          <svg
+            viewBox={`${data.middle.x - size / 2} ${-data.middle.y - size / 2} ${size} ${size}`}
+            role="img"
+            aria-label={`The cap on a head, ${names[view].toLowerCase()}`}
+          >
+            {data.paths.map(({ role, d }) => (
+              <path key={role} className={role} d={d} />
+            ))}
+          </svg>
+          <figcaption>{names[view]}</figcaption>
+        </figure>
+      ))}
+    </div>
+  );
+};

@@ -1,0 +1,214 @@
+import type { Spec } from '../../design/spec.ts';
+import type { Point3 } from '../../geometry/space.ts';
+import type { WornWish } from '../../state/worn-wish.ts';
+import { weaves } from '../../state/worn-wish.ts';
+import { axesOf, type Gaze, threeQuarter } from '../../worn/gaze.ts';
+import { headMesh } from '../../worn/head-mesh.ts';
+import { meshOf } from '../../worn/mesh.ts';
+import { inFrame, notInFrame } from '../frames.ts';
+import { watchChalks } from '../table/chalks.ts';
+import { listen } from '../table/gestures.ts';
+import { extentOf, framed, ZOOMS } from './framing.ts';
+import { readInks, rgbOf } from './inks.ts';
+import { pieceSeenAt } from './pick.ts';
+import { openScene, type Swatch } from './scene.ts';
+import { seamOn, type WornNow, wornNow } from './worn-now.ts';
+
+/** What the page wants to see. */
+export interface Wanted {
+  readonly spec: Spec;
+  readonly wish: WornWish;
+  readonly swatch: Swatch | null;
+  readonly lit: string | null;
+  readonly chosen: string | null;
+  readonly litSeam: string | null;
+}
+
+/** What the stand tells the page. */
+export interface Told {
+  readonly choose: (id: string | null) => void;
+  readonly light: (id: string | null) => void;
+  /** The picture cannot be painted any more; or it can be again. */
+  readonly lost: (isLost: boolean) => void;
+}
+
+export interface Stand {
+  readonly show: (wanted: Wanted) => void;
+  readonly look: (gaze: Gaze) => void;
+  readonly turn: (aside: number, above: number) => void;
+  readonly zoom: (factor: number) => void;
+  readonly reset: () => void;
+  /** The picture as it is now, on paper. */
+  readonly picture: () => HTMLCanvasElement;
+  readonly close: () => void;
+}
+
+/** Radians for each pixel that a hand pulls. */
+const PULL = 0.009;
+
+/**
+ * Keeps the cap on its head painted, at most once a frame and only when something has changed. Null where it cannot be:
+ * without WebGL. `data-painted` of the root counts pictures and `data-cap` tells the cap last painted.
+ */
+export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: () => Told): Stand | null => {
+  const scene = openScene(canvas);
+  if (scene === null) return null;
+  let [wanted, gaze, zoom]: [Wanted | null, Gaze, number] = [null, threeQuarter, 1];
+  let size = { width: 0, height: 0 };
+  let inks = readInks(root);
+  let [asked, painted, lost] = [false, 0, false];
+  let shown: { readonly worn: WornNow; readonly built: Built } | null = null;
+  let seam: {
+    readonly worn: WornNow;
+    readonly id: string | null;
+    readonly lines: readonly (readonly Point3[])[];
+  } | null = null;
+
+  const ask = (): void => {
+    if (!asked) inFrame(paint);
+    asked = true;
+  };
+  const build = (): typeof shown => {
+    if (!wanted) return null;
+    const worn = wornNow(wanted.spec, wanted.wish.tilted);
+    if (worn === null) return null;
+    return shown?.worn === worn ? shown : { worn, built: built(worn, shown?.built ?? null) };
+  };
+  const paint = (): void => {
+    asked = false;
+    if (!wanted || lost || !(size.width > 0 && size.height > 0)) return;
+    shown = build();
+    if (!shown) return;
+    const { worn, built: now } = shown;
+    if (seam?.worn !== worn || seam.id !== wanted.litSeam) {
+      seam = { worn, id: wanted.litSeam, lines: seamOn(worn, wanted.litSeam) };
+    }
+    scene.paint({
+      cloth: now.cloth,
+      head: now.head,
+      seam: seam.lines,
+      lit: wanted.lit,
+      chosen: wanted.chosen,
+      gaze,
+      frame: framed(now.extent, size.width, size.height, zoom),
+      weave: weaves.indexOf(wanted.wish.weave),
+      colour: rgbOf(wanted.wish.colour),
+      swatch: wanted.swatch,
+      inks,
+      ...size,
+    });
+    painted += 1;
+    root.dataset.painted = `${painted}`;
+    root.dataset.cap = capMark(now);
+  };
+  const look = (next: Gaze): void => {
+    gaze = { aside: next.aside, above: Math.min(Math.PI / 2, Math.max(-0.6, next.above)) };
+    ask();
+  };
+  const zoomBy = (factor: number): void => {
+    zoom = Math.min(ZOOMS.most, Math.max(ZOOMS.least, zoom * factor));
+    ask();
+  };
+  const turn = (aside: number, above: number): void =>
+    look({ aside: gaze.aside + aside, above: gaze.above + above });
+  const pieceAt = (px: number, py: number): string | null => {
+    if (!shown) return null;
+    const axes = axesOf(gaze);
+    const { centre, scale } = framed(shown.built.extent, size.width, size.height, zoom);
+    const middle = (axis: Point3) => axis.x * centre.x + axis.y * centre.y + axis.z * centre.z;
+    const x = middle(axes.right) + (px - size.width / 2) / scale;
+    const y = middle(axes.up) - (py - size.height / 2) / scale;
+    return pieceSeenAt(shown.built.cloth, axes, x, y);
+  };
+  const stopListening = listen(canvas, {
+    // The near side follows the hand.
+    pull: (right, down) => turn(right * PULL, down * PULL),
+    zoom: (factor) => zoomBy(factor),
+    tap: ({ x, y }) => told().choose(pieceAt(x, y)),
+    hover: (at) => {
+      const id = at && pieceAt(at.x, at.y);
+      canvas.style.cursor = id === null ? 'grab' : 'pointer';
+      if (id !== wanted?.lit) told().light(id);
+    },
+  });
+  const resized = new ResizeObserver(([entry]) => {
+    const { width, height } = entry!.contentRect;
+    size = { width: Math.round(width), height: Math.round(height) };
+    ask();
+  });
+  resized.observe(root);
+  const stopWatching = watchChalks(() => {
+    inks = readInks(root);
+    ask();
+  });
+  const onLost = (event: Event): void => {
+    // Only then may the browser give it back.
+    event.preventDefault();
+    lost = true;
+    told().lost(true);
+  };
+  const onBack = (): void => told().lost(false);
+  canvas.addEventListener('webglcontextlost', onLost);
+  canvas.addEventListener('webglcontextrestored', onBack);
+  return {
+    show: (next) => {
+      wanted = next;
+      ask();
+    },
+    look,
+    turn,
+    zoom: zoomBy,
+    reset: () => {
+      zoom = 1;
+      look(threeQuarter);
+    },
+    picture: () => {
+      paint();
+      const copy = document.createElement('canvas');
+      [copy.width, copy.height] = [canvas.width, canvas.height];
+      const pen = copy.getContext('2d')!;
+      pen.fillStyle = `rgb(${inks.paper.map((part) => Math.round(part * 255)).join(' ')})`;
+      pen.fillRect(0, 0, copy.width, copy.height);
+      pen.drawImage(canvas, 0, 0);
+      return copy;
+    },
+    close: () => {
+      notInFrame(paint);
+      stopListening();
+      stopWatching();
+      resized.disconnect();
+      canvas.removeEventListener('webglcontextlost', onLost);
+      canvas.removeEventListener('webglcontextrestored', onBack);
+      scene.close();
+    },
+  };
+};
+
+/** What is painted of a cap that is worn. */
+interface Built {
+  readonly cloth: ReturnType<typeof meshOf>;
+  readonly head: ReturnType<typeof headMesh>;
+  readonly headOf: WornNow['head'];
+  readonly extent: ReturnType<typeof extentOf>;
+}
+
+const built = ({ sheets, head, pattern }: WornNow, before: Built | null): Built => {
+  const sameHead =
+    before !== null &&
+    before.headOf.top === head.top &&
+    before.headOf.halfLength === head.halfLength &&
+    before.headOf.halfBreadth === head.halfBreadth;
+  return {
+    cloth: meshOf(sheets, pattern.pieces),
+    head: sameHead ? before.head : headMesh(head),
+    headOf: head,
+    extent: extentOf(sheets, head),
+  };
+};
+
+/** Tells one cap from another: the sum of its places, to a hundredth of a millimetre. */
+const capMark = ({ cloth: { position } }: Built): string => {
+  let sum = 0;
+  for (let k = 0; k < position.length; k++) sum += position[k]! * ((k % 97) + 1);
+  return sum.toFixed(2);
+};
