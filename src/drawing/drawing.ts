@@ -13,6 +13,7 @@ export type LineRole =
   | 'centre'
   | 'mark'
   | 'sew'
+  | 'bare'
   | 'dimension'
   | 'sheet'
   | 'join';

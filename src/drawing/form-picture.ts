@@ -21,13 +21,19 @@ const seen = ({ x, y, z }: Point3): Point =>
   point(-x * cosA - y * sinA, z * cosB - (y * cosA - x * sinA) * sinB);
 
 /** Far things are drawn before near ones: from above, the lower before the higher. */
-export const formPicture = ({ strips }: Form): FormPicture => {
-  const patches = strips.flatMap(patchesOf).sort((a, b) => a.height - b.height);
+export const formPicture = (form: Form): FormPicture => {
+  const patches = formPatches(form);
   return {
     box: boxUnion(patches.map(({ outline }) => boxOf(outline))),
     patches: patches.map(({ outline }) => pathData(outline)),
   };
 };
+
+/** The same patches as points, y up, each with the strip it is of. */
+export const formPatches = ({ strips }: Form): readonly (Patch & { readonly of: FormStrip })[] =>
+  strips
+    .flatMap((strip) => patchesOf(strip).map((patch) => ({ ...patch, of: strip })))
+    .sort((a, b) => a.height - b.height);
 
 interface Patch {
   readonly outline: readonly Point[];

@@ -30,6 +30,7 @@ export const lineStyles: Readonly<Record<LineRole, LineStyle>> = {
   centre: { weight: 0.15, dash: [12, 1.6], tone: 'ink' },
   mark: { weight: 0.3, dash: [], tone: 'ink' },
   sew: { weight: 0.7, dash: [2, 1], tone: 'madder' },
+  bare: { weight: 0, dash: [], tone: 'ink' },
   dimension: { weight: 0.12, dash: [], tone: 'ink' },
   sheet: { weight: 0.3, dash: [1, 1], tone: 'ink' },
   join: { weight: 0.35, dash: [], tone: 'ink' },

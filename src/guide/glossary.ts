@@ -58,5 +58,4 @@ export const glossary: readonly Term[] = [
   term('tack', /\btack\b/i, 'To hold with a few hand stitches.'),
   term('visor', /\bvisor\b/i, 'The stiff part that shades the eyes.'),
   term('brim', /\bbrims?\b/i, 'The part that stands out all round a hat.'),
-  term('girth', /\bgirth\b/i, 'The length of the tape once round.'),
 ];

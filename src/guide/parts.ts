@@ -17,6 +17,7 @@ export type Part =
 
 const named: Readonly<Record<string, Part>> = {
   visor: 'visor',
+  visorUnder: 'visor',
   stiffener: 'visor',
   strap: 'strap',
   backStrap: 'backStrap',

@@ -116,7 +116,8 @@ const penOf = (doc: jsPDF, height: number, faces: Faces, pictures: Pictures): Pe
     doc.setLineWidth(weight);
     doc.setLineDashPattern([...dash], 0);
     doc.setFillColor('#ffffff');
-    doc.fillStroke();
+    if (weight > 0) doc.fillStroke();
+    else doc.fill();
     doc.setFillColor('#000000');
   },
   clip: () => void doc.clip().discardPath(),

@@ -3,12 +3,13 @@ import { fetchStyles } from '../../src/caps/registry.ts';
 import type { CapDraft, Head, Style } from '../../src/caps/style.ts';
 import type { ClothSpec, Cloths } from '../../src/cloth/cloth.ts';
 import { clothKinds, clothOfKind } from '../../src/cloth/kinds.ts';
+import { turnOfCloth } from '../../src/cloth/turn-of-cloth.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
 import { type Guide, guideOf } from '../../src/guide/guide.ts';
 import type { Work } from '../../src/guide/work.ts';
 import { checkSeams } from '../../src/pattern/seam-check.ts';
 
-export const head: Head = { girth: 560, ratio: 0.8, arc: 315 };
+const head: Omit<Head, 'turn'> = { girth: 560, ratio: 0.8, arc: 315 };
 
 export interface Written {
   readonly name: string;
@@ -39,8 +40,9 @@ export const written = (
   cloths: Cloths = defaultSpec.cloths,
 ): Written | null => {
   const values = { ...defaultsOf(style.parameters), ...wishes };
-  if (style.problems(values, head).length > 0) return null;
-  const draft = style.draft(values, head);
+  const dressed = { ...head, turn: turnOfCloth(cloths, style.inside(values)) };
+  if (style.problems(values, dressed).length > 0) return null;
+  const draft = style.draft(values, dressed);
   const { pattern, finishedGirth } = draft;
   const work: Work = { values, pattern, finishedGirth, seams: checkSeams(pattern), cloths };
   return { name: `${style.id} ${JSON.stringify(wishes)}`, style, values, draft, work, guide: guideOf(work) };

@@ -2,6 +2,7 @@ import { mm, type Words, words } from '../../words.ts';
 import { markedLength } from '../marked-length.ts';
 import {
   basteSettings,
+  girthCheck,
   lengthCheck,
   marksNamed,
   matchWords,
@@ -42,10 +43,7 @@ export const sweatbandOnSteps = (work: Work, group: Group): readonly Step[] => {
         words`Sew all the way round through all layers.`,
         ...trimWords(work.pattern.allowances.lower),
       ],
-      checks: [
-        lengthCheck(report),
-        ...(round ? [words`That is the girth inside the cap: ${mm(work.finishedGirth)}.`] : []),
-      ],
+      checks: [lengthCheck(report), ...(round ? [girthCheck(work)] : [])],
       pieces: ids,
       seams: [report.seam.id],
       marks,
@@ -132,7 +130,7 @@ export const casingOnSteps = (work: Work, group: Group): readonly Step[] => {
         words`Sew all the way round.`,
         ...trimWords(work.pattern.allowances.lower),
       ],
-      checks: [lengthCheck(report), words`That is the girth inside the cap: ${mm(work.finishedGirth)}.`],
+      checks: [lengthCheck(report), girthCheck(work)],
       pieces: ids,
       seams: [report.seam.id],
       marks,

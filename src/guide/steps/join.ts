@@ -2,6 +2,7 @@ import { mm, words } from '../../words.ts';
 import { partOf } from '../parts.ts';
 import {
   basteSettings,
+  girthCheck,
   lengthCheck,
   matchWords,
   nameOf,
@@ -128,7 +129,7 @@ export const innerBandOnSteps = (work: Work, group: Group): readonly Step[] => {
         ...(visored ? [words`Sew just inside your basting, so that none of it is seen.`] : []),
         words`Press the allowances to the ${inner}.`,
       ],
-      checks: [lengthCheck(report), words`That is the girth inside the cap: ${mm(work.finishedGirth)}.`],
+      checks: [lengthCheck(report), girthCheck(work)],
       cautions: visored ? stiffenerCautions : [],
       pieces: ids,
       seams: [report.seam.id],

@@ -31,7 +31,8 @@ const washStep = (work: Work): readonly Step[] => {
       id: 'wash',
       phase: 'prepare',
       title: toWash.length > 0 ? 'Wash and press the cloth' : 'Press the cloth',
-      show: 'flat',
+      show: 'cut',
+      pieces: work.pattern.pieces.slice(0, 1).map(({ id }) => id),
       words: [
         ...(toWash.length > 0
           ? [
@@ -43,6 +44,7 @@ const washStep = (work: Work): readonly Step[] => {
           (name): Words =>
             words`Do not wash the ${clothWord(name)} yet: its pieces are cut larger by what the first wash takes, ${ratio(work.cloths[name].shrinkLength)} along the grain and ${ratio(work.cloths[name].shrinkWidth)} across.`,
         ),
+        ...(larger.length > 0 ? [words`All lengths in these steps are those after that wash.`] : []),
         words`Press it flat along the grain.`,
       ],
       checks: [words`The cloth lies flat and its grain is straight.`],
@@ -93,7 +95,7 @@ const markStep = (work: Work): readonly Step[] => {
       id: 'mark',
       phase: 'prepare',
       title: 'Mark the notches',
-      show: 'cut',
+      show: 'flat',
       words: [
         words`Snip each notch half way into the seam allowance, and no deeper.`,
         words`One notch is the front or a side. Two are the back.`,

@@ -1,5 +1,5 @@
 import { FIRST_ROW, stitchRows } from '../../caps/parts/brim/stitch-rows.ts';
-import { count, mm, type Words, words } from '../../words.ts';
+import { count, exactMm, mm, type Words, words } from '../../words.ts';
 import {
   basteSettings,
   lengthCheck,
@@ -69,7 +69,7 @@ const stiffenStep = (work: Work): Step => {
       words`Slip in the ${stiff}, its outer curve to the seam.`,
       ...(bought || !(clearance > 0)
         ? []
-        : [words`It is smaller than the cover by ${mm(clearance)} all round.`]),
+        : [words`It is smaller than the cover by ${exactMm(clearance)} all round.`]),
       words`Baste the inner edge closed beside the ${stiff}.`,
       ...(soft
         ? [words`Topstitch the outer edge, the first row ${mm(FIRST_ROW)} in. Buckram takes the needle.`]

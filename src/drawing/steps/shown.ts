@@ -1,0 +1,21 @@
+import type { Form } from '../../caps/form.ts';
+import type { Mark } from '../drawing.ts';
+import type { Size } from './size.ts';
+
+/** Marks in a box whose lower left corner is the origin, mm on paper. */
+export interface Picture extends Size {
+  readonly marks: readonly Mark[];
+}
+
+/** What a drawing of a step shows. The pieces' own lines, drawn small. */
+export interface Shown {
+  readonly show: 'cut' | 'body' | 'together' | 'turned' | 'flat' | 'cap';
+  readonly pieces: readonly string[];
+  readonly seams: readonly string[];
+  readonly press: 'open' | { readonly towards: string } | null;
+  readonly topstitched: boolean;
+  /** Copies of pieces, as 'gore 2': those that the step sews, and those sewn to something by its end. */
+  readonly news: readonly string[];
+  readonly joined: readonly string[];
+  readonly form: Form;
+}

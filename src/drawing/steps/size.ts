@@ -1,0 +1,5 @@
+/** mm on paper. */
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
