@@ -1,6 +1,9 @@
+import { useMemo } from 'react';
 import { choose, light } from '../state/actions.ts';
+import { derived } from '../state/derived.ts';
 import { useStudio } from '../state/studio.ts';
 import { onTable } from './on-table.ts';
+import { seamOnTable } from './seam-on-table.ts';
 import { Table } from './table/Table.tsx';
 import { useDrawn } from './use-drawn.ts';
 
@@ -12,6 +15,12 @@ export const TableView = () => {
   const drawings = useDrawn(good, unit);
   const chosen = useStudio((s) => s.chosen);
   const lit = useStudio((s) => s.lit);
+  const litSeam = useStudio((s) => s.litSeam);
+  const pattern = useStudio((s) => derived(s.good).draft?.pattern ?? null);
+  const seam = useMemo(
+    () => (pattern === null || litSeam === null ? undefined : seamOnTable(pattern, drawings, litSeam)),
+    [pattern, drawings, litSeam],
+  );
   return (
     <Table
       drawings={drawings}
@@ -19,6 +28,7 @@ export const TableView = () => {
       unit={unit}
       chosen={chosen}
       lit={lit}
+      {...(seam ? { seam } : {})}
       onChoose={choose}
       onLight={light}
     />

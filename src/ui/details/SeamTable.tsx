@@ -1,5 +1,7 @@
+import { useEffect } from 'react';
 import type { Draft } from '../../design/derive.ts';
 import type { SeamReport } from '../../pattern/seam-check.ts';
+import { lightSeam } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import { EXACT_DECIMALS, formatLength, formatRatio } from '../../units.ts';
 
@@ -7,6 +9,7 @@ import { EXACT_DECIMALS, formatLength, formatRatio } from '../../units.ts';
 export const SeamTable = ({ draft }: { readonly draft: Draft }) => {
   const unit = useStudio((s) => s.wish.unit);
   const off = draft.seams.filter((seam) => !seam.meets);
+  useEffect(() => () => lightSeam(null), []);
   return (
     <>
       <p className="help">
@@ -41,10 +44,25 @@ export const SeamTable = ({ draft }: { readonly draft: Draft }) => {
 const Row = ({ report: { seam, a, b, difference, notches, meets } }: { readonly report: SeamReport }) => {
   const unit = useStudio((s) => s.wish.unit);
   const length = (mm: number) => formatLength(mm, unit, { decimals: EXACT_DECIMALS[unit], bare: true });
+  const isLit = useStudio((s) => s.litSeam === seam.id);
   const all = notches.unmatched.length === 0;
   return (
-    <tr className={meets ? undefined : 'off'}>
-      <th scope="row">{seam.name}</th>
+    <tr
+      className={[meets ? '' : 'off', isLit ? 'lit' : ''].join(' ').trim() || undefined}
+      onMouseEnter={() => lightSeam(seam.id)}
+      onMouseLeave={() => lightSeam(null)}
+    >
+      <th scope="row">
+        <button
+          type="button"
+          className="seam"
+          onFocus={() => lightSeam(seam.id)}
+          onBlur={() => lightSeam(null)}
+          onClick={() => lightSeam(seam.id)}
+        >
+          {seam.name}
+        </button>
+      </th>
       <td>{length(a)}</td>
       <td>{length(b)}</td>
       <td>{length(Math.abs(difference))}</td>

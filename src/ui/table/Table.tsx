@@ -6,6 +6,7 @@ import { Caption } from './Caption.tsx';
 import { type Desk, openDesk, type Told } from './desk.ts';
 import { strokeOf } from './keys.ts';
 import { PieceList } from './PieceList.tsx';
+import type { Lying } from './shapes.ts';
 import './table.css';
 
 export interface TableProps {
@@ -15,6 +16,8 @@ export interface TableProps {
   readonly unit: Unit;
   readonly chosen: string | null;
   readonly lit: string | null;
+  /** Both sides of a seam that is pointed at. */
+  readonly seam?: readonly Lying[];
   readonly onChoose: (id: string | null) => void;
   readonly onLight: (id: string | null) => void;
 }
@@ -23,12 +26,22 @@ export interface TableProps {
 const REST = 250;
 
 const NOTHING: readonly Placed[] = [];
+const NO_SEAM: readonly Lying[] = [];
 
 /**
  * The table where the pieces lie. The canvas is for eyes and hands; the list of buttons says and does the same for
  * keyboards and screen readers. `data-painted` counts frames and `data-outline` marks the outlines last painted.
  */
-export const Table = ({ drawings, ghost, unit, chosen, lit, onChoose, onLight }: TableProps) => {
+export const Table = ({
+  drawings,
+  ghost,
+  unit,
+  chosen,
+  lit,
+  seam = NO_SEAM,
+  onChoose,
+  onLight,
+}: TableProps) => {
   const root = useRef<HTMLDivElement>(null);
   const surface = useRef<HTMLDivElement>(null);
   const ground = useRef<HTMLCanvasElement>(null);
@@ -55,8 +68,8 @@ export const Table = ({ drawings, ghost, unit, chosen, lit, onChoose, onLight }:
   }, []);
 
   useEffect(() => {
-    desk.current?.show({ placed: drawings, ghost: ghost ?? NOTHING, unit, chosen, lit });
-  }, [drawings, ghost, unit, chosen, lit]);
+    desk.current?.show({ placed: drawings, ghost: ghost ?? NOTHING, unit, chosen, lit, seam });
+  }, [drawings, ghost, unit, chosen, lit, seam]);
 
   const onKeyDown = (event: KeyboardEvent): void => {
     const stroke = strokeOf(event);

@@ -10,6 +10,7 @@ import { openGround } from './ground.ts';
 import type { Stroke } from './keys.ts';
 import { outlineHash } from './outline-hash.ts';
 import { openPainter, type Scene } from './painter.ts';
+import type { Lying } from './shapes.ts';
 import { fitted, kept, pulled, type Size, seesAll, toTable, type View, zoomed } from './view.ts';
 
 /** What the page wants on the table. */
@@ -19,6 +20,8 @@ export interface Wanted {
   readonly unit: Unit;
   readonly chosen: string | null;
   readonly lit: string | null;
+  /** Both sides of a seam that is pointed at. */
+  readonly seam: readonly Lying[];
 }
 
 /** What the table tells the page: which piece, or none. */

@@ -13,6 +13,7 @@ export interface Scene {
   readonly ghost: readonly Placed[];
   readonly chosen: string | null;
   readonly lit: string | null;
+  readonly seam: readonly Lying[];
   readonly chalks: Chalks;
   readonly view: View;
   readonly size: Size;
@@ -46,9 +47,9 @@ export const openPainter = (canvas: HTMLCanvasElement): Painter => {
   let seen: Size | null = null;
 
   const lay = (scene: Scene): void => {
-    const { placed, ghost, chosen, lit, chalks, view } = scene;
+    const { placed, ghost, chosen, lit, seam, chalks, view } = scene;
     if (look?.chalks !== chalks || look.scale !== view.scale) look = { chalks, scale: view.scale };
-    const asks = [placed, ghost, chosen, lit, look];
+    const asks = [placed, ghost, chosen, lit, seam, look];
     if (asks.every((ask, i) => ask === laid[i])) return;
     scope.activate();
     layers(scene, look);
@@ -81,10 +82,11 @@ export const openPainter = (canvas: HTMLCanvasElement): Painter => {
 
 /**
  * The layers of the table from below: the sheets of the pieces, their lines, their texts; then dimensions and their
- * figures; the ghosts over all.
+ * figures; the ghosts over all, and a seam that is lit.
  */
 const openLayers = (layer: paper.Layer): ((scene: Scene, look: Look) => void) => {
   const [sheets, chosenSheet, outlines, ghosts] = [openShapes(), openShapes(), openShapes(), openShapes()];
+  const seams = openShapes();
   const [lines, measures] = [
     openLines(({ role }) => role !== 'dimension'),
     openLines(({ role }) => role === 'dimension'),
@@ -97,6 +99,7 @@ const openLayers = (layer: paper.Layer): ((scene: Scene, look: Look) => void) =>
     ...[sheets, chosenSheet, outlines].map(({ item }) => item),
     ...[lines, texts, measures, figures].map(({ group }) => group),
     ghosts.item,
+    seams.item,
   ]);
   let inked: Look | null = null;
   const ink = ({ chalks, scale }: Look): void => {
@@ -104,11 +107,13 @@ const openLayers = (layer: paper.Layer): ((scene: Scene, look: Look) => void) =>
     chosenSheet.item.fillColor = faint(chalks.chalk, 0.12);
     outlines.item.strokeColor = new paper.Color(chalks.chalk);
     outlines.item.strokeWidth = LIT / scale;
+    seams.item.strokeColor = new paper.Color(chalks.chalk);
+    seams.item.strokeWidth = LIT / scale;
     ghosts.item.strokeColor = faint(chalks.ink, 0.35);
     ghosts.item.strokeWidth = GHOST / scale;
   };
 
-  return ({ placed, ghost, chosen, lit }, look) => {
+  return ({ placed, ghost, chosen, lit, seam }, look) => {
     if (inked !== look) ink(look);
     inked = look;
     const isOutlined = ({ drawing: { id } }: Placed): boolean => id === lit || id === chosen;
@@ -120,6 +125,7 @@ const openLayers = (layer: paper.Layer): ((scene: Scene, look: Look) => void) =>
     measures.lay(measured, look);
     stepAside(texts.lay(placed, look), figures.lay(measured, look));
     ghosts.lay(changedFrom(ghost, placed));
+    seams.lay(seam);
   };
 };
 
