@@ -146,6 +146,12 @@ export const lightSeam = (litSeam: string | null): void => {
   if (get().litSeam !== litSeam) set({ litSeam });
 };
 export const putWorn = (changed: Partial<WornWish>): void => set({ worn: { ...get().worn, ...changed } });
+/** Ticks a step of the sewing off, or takes the tick away. */
+export const tick = (id: string, done: boolean): void => {
+  const others = get().ticks.filter((one) => one !== id);
+  set({ ticks: done ? [...others, id] : others });
+};
+export const untickAll = (): void => set({ ticks: [] });
 /** Opens one reckoning beside the table, or closes it. */
 export const open = (detail: Detail | null): void => set({ detail });
 export const putTheme = (theme: Theme): void => set({ theme });

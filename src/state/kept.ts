@@ -14,18 +14,20 @@ export interface Kept {
   readonly stage: Stage;
   readonly theme: Theme;
   readonly worn: WornWish;
+  readonly ticks: readonly string[];
 }
 
-export const toKeep = ({ wish, good, typed, stage, theme, worn }: Studio): Kept => ({
+export const toKeep = ({ wish, good, typed, stage, theme, worn, ticks }: Studio): Kept => ({
   wish: encodeSpec(wish),
   good: encodeSpec(good),
   typed,
   stage,
   theme,
   worn,
+  ticks,
 });
 
-type Restored = Pick<Studio, 'wish' | 'good' | 'typed' | 'stage' | 'theme' | 'worn' | 'notice'>;
+type Restored = Pick<Studio, 'wish' | 'good' | 'typed' | 'stage' | 'theme' | 'worn' | 'ticks' | 'notice'>;
 
 /** The styles that have to be there before what was kept can be read. */
 export const stylesKept = (kept: unknown): readonly StyleId[] => {
@@ -49,9 +51,18 @@ export const restore = (kept: unknown, first: Studio): Restored => {
     stage: stages.find((stage) => stage === data.stage) ?? first.stage,
     theme: data.theme === 'light' || data.theme === 'dark' ? data.theme : 'system',
     worn: decodeWorn(data.worn),
+    ticks: decodeTicks(data.ticks),
     notice: noticeOf(repaired),
   };
 };
+
+/** More than any cap has steps. */
+const MOST_TICKS = 200;
+
+const decodeTicks = (data: unknown): readonly string[] =>
+  Array.isArray(data)
+    ? data.filter((id): id is string => typeof id === 'string' && id.length < 80).slice(0, MOST_TICKS)
+    : [];
 
 /** The wish itself if it drafts, else what drafted last, else the demo. The wish keeps its own identity, so that it is derived once. */
 const lastGood = (wish: Studio['wish'], saved: unknown, first: Studio): Studio['good'] => {

@@ -25,6 +25,8 @@ export interface Studio {
   readonly detail: Detail | null;
   readonly theme: Theme;
   readonly worn: WornWish;
+  /** The steps of the sewing that are done, by id: kept with the cap, and no step of undo. */
+  readonly ticks: readonly string[];
   /** The field being changed right now, and what lay on the table before: one drag is one step of undo. */
   readonly moving: { readonly field: FieldId; readonly from: Spec } | null;
   /** A calm word to the user about something that happened outside their work. */

@@ -19,6 +19,7 @@ const first: Studio = {
   detail: null,
   theme: 'system',
   worn: usualWorn,
+  ticks: [],
   moving: null,
   notice: null,
 };
