@@ -7,10 +7,11 @@ const everything = async (page: Page): Promise<readonly string[]> => {
   const read: string[] = [];
   for (const stage of stages) {
     await goTo(page, stage);
-    const folded = page.getByRole('tabpanel').locator('details:not([open])');
+    const folded = page.getByRole('tabpanel').locator('details:not([open], .style-pick)');
     await folded.evaluateAll((all) => {
       for (const details of all) details.setAttribute('open', '');
     });
+    if (stage === 'Cloth') await laidOut(page);
     read.push(await page.getByRole('tabpanel').ariaSnapshot());
   }
   await expect(page.getByRole('button', { name: /^\d+ sheets$/ })).toBeVisible();
@@ -18,6 +19,12 @@ const everything = async (page: Page): Promise<readonly string[]> => {
   read.push(await page.getByRole('banner').getByRole('textbox').inputValue());
   await painted(page);
   return [...read, await outline(page)];
+};
+
+/** Waits until the cloth is laid and what to buy is reckoned. */
+const laidOut = async (page: Page): Promise<void> => {
+  await expect(page.getByText(/^Takes/)).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Copy the list' })).toBeVisible();
 };
 
 test('a reload changes nothing, not even a half-typed text that cannot be read', async ({ studio }) => {

@@ -11,10 +11,16 @@ import { fetchForm } from './ui/stages/forms.ts';
 
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no element to put the studio in');
-await wake();
-await fetchForm(useStudio.getState().stage);
-createRoot(root).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
-);
+
+/** Not awaited by the module itself: the stages and styles fetched here wait for it to be there. */
+const start = async (): Promise<void> => {
+  await wake();
+  await fetchForm(useStudio.getState().stage);
+  createRoot(root).render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  );
+};
+
+void start();
