@@ -1,62 +1,67 @@
-import type { SeamReport } from '../../pattern/seam-check.ts';
+import { useEffect, useMemo, useState } from 'react';
+import type { Draft } from '../../design/derive.ts';
+import { CHILD } from '../../guide/for-a-child.ts';
+import { timeWords } from '../../guide/time.ts';
+import { light, lightSeam, untickAll } from '../../state/actions.ts';
 import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
-import { mm, ratio, type Words, words } from '../../words.ts';
-import { Said } from '../Said.tsx';
+import { guideNow } from '../sewing/guide-now.ts';
+import { KeepAwake } from '../sewing/KeepAwake.tsx';
+import { ForAChild, Needs } from '../sewing/Needs.tsx';
+import { StepList } from '../sewing/StepList.tsx';
+import '../styles/sewing.css';
 
-const none: readonly SeamReport[] = [];
-
-/** The seams in the order in which they are sewn. */
+/** The order of work, step by step, with the wearer's own numbers. */
 export const SewingStage = () => {
   const draft = useStudio((s) => derived(s.good).draft);
-  const allowances = draft?.pattern.allowances;
+  return draft === null ? null : <Sewing draft={draft} />;
+};
+
+const Sewing = ({ draft }: { readonly draft: Draft }) => {
+  const now = useMemo(() => guideNow(draft), [draft]);
+  const [large, setLarge] = useState(false);
+  useEffect(
+    () => () => {
+      light(null);
+      lightSeam(null);
+    },
+    [],
+  );
+  const { steps, minutes, tools, notions } = now.guide;
   return (
-    <>
-      <p className="lead">The seams in sewing order. Match the notches first, then sew between them.</p>
-      <ol className="seams">
-        {(draft?.seams ?? none).map((report) => (
-          <li key={report.seam.id}>
-            <h3>{report.seam.name}</h3>
-            <p>
-              <Said words={lengthWords(report)} />
-            </p>
-            <p className="help">
-              <Said words={practice(report, allowances?.[report.seam.kind] ?? 0)} />
-            </p>
-          </li>
-        ))}
-      </ol>
-      <Cautions />
-    </>
+    <div className="sewing" data-large={large || undefined}>
+      <Progress ids={steps.map(({ id }) => id)} time={timeWords(minutes)} />
+      <div className="sewing-bar">
+        <label className="check">
+          <input type="checkbox" checked={large} onChange={(event) => setLarge(event.target.checked)} />
+          Large type
+        </label>
+        <KeepAwake />
+      </div>
+      <Needs tools={tools} notions={notions} />
+      <StepList now={now} key={draft.spec.cap.style} />
+      <ForAChild open={draft.finishedGirth < CHILD} />
+    </div>
   );
 };
 
-const lengthWords = ({ a, b, seam }: SeamReport): Words =>
-  seam.ease === 0 ? words`${mm(a)} long.` : words`${mm(b)} eased into ${mm(a)}: ${ratio(seam.ease)} longer.`;
-
-const practice = ({ notches }: SeamReport, allowance: number): Words => {
-  const meeting = notches.matched === 0 ? '' : ' Notches on both sides meet.';
-  return allowance > 0 ? words`${mm(allowance)} allowance.${meeting}` : words`No allowance.${meeting}`;
+const Progress = ({ ids, time }: { readonly ids: readonly string[]; readonly time: string }) => {
+  const done = useStudio((s) => ids.filter((id) => s.ticks.includes(id)).length);
+  return (
+    <div className="sewing-progress">
+      <p className="lead">
+        {ids.length} steps, {time} by our estimate. Tick each one off: the ticks stay with the cap.
+      </p>
+      <p role="status">
+        <b>
+          {done} of {ids.length} done
+        </b>
+        {done > 0 && (
+          <button type="button" onClick={untickAll}>
+            Start again
+          </button>
+        )}
+      </p>
+    </div>
+  );
 };
-
-/** The usual cautions, where the work is. */
-const Cautions = () => (
-  <section className="cautions">
-    <h3>Take care</h3>
-    <ul>
-      <li>Stitch beside a visor stiffener, never through it: needles break and fly. Protect your eyes.</li>
-      <li>
-        An iron melts a plastic stiffener and steam scalds. Test the heat on a scrap, and take pins out first.
-      </li>
-      <li>
-        Cut away from the hand with a rotary cutter or a craft knife, and close the blade when you put it
-        down.
-      </li>
-      <li>
-        On a child’s cap: no cords, a strap only if it comes apart when pulled, no buttons under three years,
-        and sewn through after that. Loose parts can choke and cords can strangle. Local rules and qualified
-        advice come first.
-      </li>
-    </ul>
-  </section>
-);

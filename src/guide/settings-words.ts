@@ -1,0 +1,49 @@
+import { formatLength, MM_PER_INCH, type Unit } from '../units.ts';
+import type { Step } from './step.ts';
+import { pieceOf, type Work } from './work.ts';
+
+/** A setting as a short line: what it is of, and what it is. */
+export interface SettingLine {
+  readonly name: string;
+  readonly value: string;
+}
+
+/** Seams by the letters of ASTM D6193, in words. */
+const SEAMS = { SS: 'superimposed (SS)', LS: 'lapped (LS)', BS: 'bound (BS)' } as const;
+const STITCHES = { 301: 'lockstitch (301)', 200: 'by hand (class 200)' } as const;
+
+/** How machine and iron are set for a step. Machines count stitches in mm, also where lengths are in inches. */
+export const settingLines = (work: Work, { settings }: Step, unit: Unit): readonly SettingLine[] => {
+  const { needle, stitch, allowance, press, topstitch, trade } = settings;
+  const lines: (SettingLine | false)[] = [
+    needle !== undefined && {
+      name: 'Needle',
+      value: `${needle.size}${needle.point === 'jeans' ? ', jeans point' : ''}`,
+    },
+    stitch !== undefined && { name: 'Stitch', value: stitchWords(stitch, unit) },
+    allowance !== undefined && { name: 'Allowance', value: allowanceWords(allowance, unit) },
+    topstitch !== undefined && {
+      name: 'Topstitch',
+      value: `${formatLength(topstitch, unit)} away`,
+    },
+    press !== undefined && {
+      name: 'Press',
+      value: press === 'open' ? 'open' : `to the ${(pieceOf(work, press.towards)?.name ?? '').toLowerCase()}`,
+    },
+    trade !== undefined && {
+      name: 'In the trade',
+      value: [STITCHES[trade.stitch], ...(trade.seam ? [SEAMS[trade.seam]] : [])].join(', '),
+    },
+  ];
+  return lines.filter((line) => line !== false);
+};
+
+/** "2.5 mm", and for those who count, "2.5 mm, 10 to the inch". */
+const stitchWords = (mm: number, unit: Unit): string =>
+  unit === 'cm' ? `${mm} mm` : `${mm} mm, ${Math.round(MM_PER_INCH / mm)} to the inch`;
+
+/** A width as it was chosen: 1/4 in is 0.64 cm, and 10 mm is 1.0 cm. */
+const allowanceWords = (mm: number, unit: Unit): string => {
+  const tenths = unit === 'cm' && Math.abs(mm - Math.round(mm)) < 0.005;
+  return formatLength(mm, unit, { finer: !tenths });
+};
