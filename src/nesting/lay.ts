@@ -30,7 +30,7 @@ const nearestPlace = (f: Floor, { stances }: Part): Place | null => {
   return null;
 };
 
-/** The parts in the order large to small, by area and by how long they are. */
+/** The parts in the order large to small, by area and length together, by area, by length. */
 export const orders = (f: Floor): readonly (readonly number[])[] => {
   const { parts, bases } = f.plan;
   const lengths = parts.map(({ stances }) => {
@@ -42,5 +42,5 @@ export const orders = (f: Floor): readonly (readonly number[])[] => {
       .map((_, i) => i)
       .sort((a, b) => measure(b) - measure(a) || parts[a]!.base - parts[b]!.base || a - b);
   const boxes = (i: number) => bases[parts[i]!.base]!.area * lengths[i]!;
-  return [by((i) => parts[i]!.area), by((i) => lengths[i]!), by(boxes)];
+  return [by(boxes), by((i) => parts[i]!.area), by((i) => lengths[i]!)];
 };

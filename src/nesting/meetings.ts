@@ -1,5 +1,6 @@
 import { type NoFit, noFitOf } from './no-fit.ts';
 import type { Plan } from './plan.ts';
+import type { Ring } from './ring.ts';
 import type { Stance } from './stances.ts';
 
 /**
@@ -41,12 +42,16 @@ export const meetingOf = (all: Meetings, standing: number, moving: number): Meet
   const key = `${first.base} ${second.base} ${cosine.toFixed(9)} ${sine.toFixed(9)}`;
   let noFit = all.noFits.get(key);
   if (noFit === undefined) {
-    const { bases } = all.plan;
-    noFit = noFitOf(bases[first.base]!.ring, bases[second.base]!.ring, cosine, sine);
+    noFit = noFitOf(ringBeside(all, first, second), ringBeside(all, second, first), cosine, sine);
     all.noFits.set(key, noFit);
   }
   const sign = swapped ? -1 : 1;
   const meeting = { noFit, cosine: sign * first.cosine, sine: -sign * first.sine };
   all.table[at] = meeting;
   return meeting;
+};
+
+const ringBeside = ({ plan: { bases } }: Meetings, { base }: Stance, other: Stance): Ring => {
+  const { ring, edgeRing } = bases[base]!;
+  return bases[other.base]!.edgeRing === null ? (edgeRing ?? ring) : ring;
 };

@@ -1,4 +1,4 @@
-import { boxOf, ringOf } from './ring.ts';
+import { areaOfRing, boxOf, ringOf } from './ring.ts';
 import { type Room, roomsOf } from './rooms.ts';
 import { type Base, baseOf, noStances, type Stance, type Stances, stanceOf } from './stances.ts';
 import type { Task } from './task.ts';
@@ -33,19 +33,19 @@ export interface Plan {
 export const planOf = (task: Task): Plan => {
   refuse(task);
   const all = noStances();
-  const margin = task.spacing / 2;
+  const half = task.spacing / 2;
+  const margins = { half, edge: task.edgeSpacing };
   const baseOfPiece = new Map(
-    task.pieces.map(({ id, polygon }) => [id, baseOf(all, ringOf(polygon), margin)]),
+    task.pieces.map(({ id, polygon }) => [id, baseOf(all, ringOf(polygon), margins)]),
   );
   const pinned = new Set(task.pinned.map(({ piece }) => piece));
   const parts = task.pieces
     .filter(({ id }) => !pinned.has(id))
     .map(({ id, rotations }) => {
       const base = baseOfPiece.get(id)!;
-      const stances = [...new Set(rotations.map((rotation) => stanceOf(all, base, rotation, margin)))];
+      const stances = [...new Set(rotations.map((rotation) => stanceOf(all, base, rotation, half)))];
       return { id, base, stances, area: all.bases[base]!.area };
     });
-  for (const { area } of all.bases) if (!(area > 0)) throw new RangeError('a piece without an area');
   const sizes = all.bases.map(({ ring }) => {
     const { x0, y0, x1, y1 } = boxOf(ring);
     return Math.sqrt((x1 - x0) ** 2 + (y1 - y0) ** 2);
@@ -59,6 +59,8 @@ const refuse = ({ ground, pieces, spacing, edgeSpacing }: Task): void => {
   if (!(spacing >= 0 && edgeSpacing >= 0)) throw new RangeError('a spacing is 0 mm or more');
   if (ground.kind === 'strip' && !(ground.width > 0)) throw new RangeError('a strip has a width');
   if (ground.kind === 'strip' && !((ground.length ?? 1) > 0)) throw new RangeError('a strip has a length');
+  const areas = pieces.map(({ polygon }) => Math.abs(areaOfRing(ringOf(polygon))));
+  if (!areas.every((area) => area > 0)) throw new RangeError('a piece without an area');
   if (new Set(pieces.map(({ id }) => id)).size < pieces.length)
     throw new RangeError('two pieces of one name');
 };
@@ -88,7 +90,7 @@ const pinnedIn = (
 const takenIn = (all: Stances, rooms: readonly Room[]): readonly Fixed[] =>
   rooms.flatMap(({ taken }) =>
     taken.map((ring) => {
-      const base = baseOf(all, ring, 0);
+      const base = baseOf(all, ring, null);
       const { x, y } = all.bases[base]!;
       return { stance: stanceOf(all, base, 0, 0), x, y };
     }),

@@ -1,0 +1,74 @@
+import { SAME_POINT } from '../geometry/tolerance.ts';
+import type { Crowd } from './crowd.ts';
+import { usedLength } from './layout-of.ts';
+import { exchange, pushIn } from './push-in.ts';
+import { separate } from './separate.ts';
+import { record, restore, snapshotOf } from './snapshot.ts';
+
+export const outer = { first: 0.01, most: 0.02, least: 0.0005, tries: 3, grow: 1.3, shrink: 0.5 };
+
+/**
+ * Makes a strip on which all parts lie free shorter and shorter: its end is drawn in, what stood out is pushed in, and
+ * the parts are separated. Where that fails two parts change places and it is tried again; at last a smaller step is
+ * taken. (Elkeran 2013; Umetani et al. 2009.) Yields often; `onShorter` is called when a shorter layout lies
+ * on the floor. Ends where nothing shorter can be.
+ */
+export function* shorten(c: Crowd, onShorter: () => void): Generator<void, void> {
+  const f = c.floor;
+  const half = f.plan.task.spacing / 2;
+  const best = snapshotOf(f);
+  const trial = snapshotOf(f);
+  const laid = f.plan.parts.map((_, i) => i).filter((i) => f.room[i]! >= 0);
+  const bound = leastLength(c, laid);
+  let length = usedLength(f);
+  let step = outer.first;
+  let failures = 0;
+  while (length > bound + SAME_POINT) {
+    f.roomEnd[0] = Math.max(bound, length * (1 - step)) + half;
+    for (const i of laid) pushIn(c, i);
+    if (yield* separate(c, () => record(f, trial))) {
+      const shorter = usedLength(f);
+      if (!(shorter < length)) return;
+      length = shorter;
+      record(f, best);
+      onShorter();
+      step = Math.min(outer.most, step * outer.grow);
+      failures = 0;
+      continue;
+    }
+    failures++;
+    if (failures < outer.tries) {
+      restore(f, trial);
+      disturb(c, laid);
+    } else {
+      restore(f, best);
+      step = Math.max(outer.least, step * outer.shrink);
+      failures = 0;
+    }
+  }
+}
+
+/** Two parts change places. */
+const disturb = (c: Crowd, laid: readonly number[]): void => {
+  const any = () => laid[Math.floor(c.random() * laid.length)]!;
+  exchange(c, any(), any());
+};
+
+/** No strip can be shorter than its pins reach, its longest piece or the area of all, mm. */
+const leastLength = ({ floor: f }: Crowd, laid: readonly number[]): number => {
+  const { task, parts, stances, rooms } = f.plan;
+  const half = task.spacing / 2;
+  const high = rooms[0]!.y1 - rooms[0]!.y0;
+  const width = task.ground.kind === 'strip' ? task.ground.width : 0;
+  let least = laid.reduce((sum, i) => sum + parts[i]!.area, 0) / width;
+  for (const i of laid) {
+    const lengths = parts[i]!.stances.map((stance) => stances[stance]!.span)
+      .filter(({ y0, y1 }) => y1 - y0 <= high + SAME_POINT)
+      .map(({ x0, x1 }) => x1 - x0);
+    least = Math.max(least, Math.min(...lengths) - 2 * half);
+  }
+  for (let i = f.parts; i < f.total; i++) {
+    least = Math.max(least, f.x[i]! + stances[f.stance[i]!]!.span.x1 - half);
+  }
+  return least;
+};
