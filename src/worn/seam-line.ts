@@ -1,3 +1,4 @@
+import { flatten } from '../geometry/flatten.ts';
 import { pathLength, pointAt } from '../geometry/measure.ts';
 import { distance, type Point } from '../geometry/point.ts';
 import { between3, type Point3 } from '../geometry/space.ts';
@@ -27,13 +28,14 @@ export const seamLine = (
   let astray = 0;
   for (const use of chain) {
     const own = sheets.filter(({ piece, copy }) => piece === use.piece && copy === use.copy);
-    const path = pieces
-      .find(({ id }) => id === use.piece)
-      ?.outline.find(({ name }) => name === use.edge)?.path;
-    if (own.length === 0 || !path) return null;
+    const outline = pieces.find(({ id }) => id === use.piece)?.outline;
+    const path = outline?.find(({ name }) => name === use.edge)?.path;
+    if (own.length === 0 || !outline || !path) return null;
     const whole = pathLength(path);
     const [from, to] = [use.from ?? 0, use.to ?? whole];
-    const rounds = own.map(roundOf);
+    // Of several nets that lie side by side, the rails between them are no edges of the piece.
+    const ring = own.length > 1 ? outline.flatMap((edge) => flatten(edge.path, CHORDS)) : null;
+    const rounds = own.map((sheet) => roundOf(sheet, ring));
     const count = Math.max(2, Math.ceil((to - from) / STEP));
     const places = Array.from({ length: count + 1 }, (_, i) => {
       const along = from + ((to - from) * i) / count;
@@ -51,17 +53,42 @@ interface Round {
   readonly knots: readonly number[];
   readonly flat: readonly Point[];
   readonly corners: readonly number[];
+  /** Whether the step from each knot to the next is on the outline. */
+  readonly outer: readonly boolean[];
 }
 
-const roundOf = (sheet: Sheet): Round => {
+/** An outline this near (mm) to its chords; and steps whose middle is within the other of it lie on it. */
+const [CHORDS, ON_OUTLINE] = [0.02, 0.1];
+
+const roundOf = (sheet: Sheet, ring: readonly Point[] | null): Round => {
   const knots = edgeKnots(sheet);
   const [across, up] = [sheet.columns - 1, sheet.rows - 1];
+  const flat = knots.map((k) => ({ x: sheet.flat[2 * k]!, y: sheet.flat[2 * k + 1]! }));
+  const outer = flat.map((p, i) => {
+    const q = flat[(i + 1) % flat.length]!;
+    return ring === null || toChain(ring, { x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 }) < ON_OUTLINE;
+  });
   return {
     sheet,
     knots,
-    flat: knots.map((k) => ({ x: sheet.flat[2 * k]!, y: sheet.flat[2 * k + 1]! })),
+    flat,
+    outer,
     corners: [0, across, across + up, 2 * across + up],
   };
+};
+
+const toChain = (chain: readonly Point[], p: Point): number => {
+  let least = Infinity;
+  for (let i = 1; i < chain.length; i++) least = Math.min(least, nearest(chain[i - 1]!, chain[i]!, p).off);
+  return least;
+};
+
+/** The share of a step at which it is nearest to a point, and how far that is, mm. */
+const nearest = (a: Point, b: Point, p: Point): { readonly t: number; readonly off: number } => {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const square = dx * dx + dy * dy;
+  const t = square > 0 ? Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square)) : 0;
+  return { t, off: Math.hypot(p.x - a.x - t * dx, p.y - a.y - t * dy) };
 };
 
 /** A place on the edge of a net: so many knots round it, and how far (mm) from what was looked for. */
@@ -77,13 +104,10 @@ const CORNER = 0.2;
 const placeOn = (rounds: readonly Round[], p: Point): Place => {
   let best: Place = { round: rounds[0]!, at: 0, off: Infinity };
   for (const round of rounds) {
-    const { flat } = round;
+    const { flat, outer } = round;
     for (let i = 0; i < flat.length; i++) {
-      const [a, b] = [flat[i]!, flat[i + 1 === flat.length ? 0 : i + 1]!];
-      const [dx, dy] = [b.x - a.x, b.y - a.y];
-      const square = dx * dx + dy * dy;
-      const t = square > 0 ? Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square)) : 0;
-      const off = Math.hypot(p.x - a.x - t * dx, p.y - a.y - t * dy);
+      if (!outer[i]) continue;
+      const { t, off } = nearest(flat[i]!, flat[i + 1 === flat.length ? 0 : i + 1]!, p);
       if (off < best.off) best = { round, at: i + t, off };
     }
   }

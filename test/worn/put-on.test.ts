@@ -1,0 +1,184 @@
+import { describe, expect, test } from 'vitest';
+import type { Head } from '../../src/caps/style.ts';
+import { checkSeams } from '../../src/pattern/seam-check.ts';
+import { giveOf } from '../../src/worn/give.ts';
+import { headCut, headForm } from '../../src/worn/head-form.ts';
+import { putOn } from '../../src/worn/put-on.ts';
+import { seamLine } from '../../src/worn/seam-line.ts';
+import { type Assembled, assembled, capsOf, gapBetween, lengthOf, styles, trueTo } from './worn-caps.ts';
+
+const on = ({ sheets, draft, head }: Assembled, tilted = false) => putOn(sheets, draft, head, tilted);
+
+for (const style of styles) {
+  describe(`a ${style.name.toLowerCase()} on a head`, () => {
+    const caps = capsOf(style);
+
+    test('is closed along every seam of its shell, the visor’s too', () => {
+      let closed = 0;
+      for (const cap of caps) {
+        const worn = on(cap);
+        const standing = trueTo(cap);
+        for (const { seam } of checkSeams(cap.draft.pattern)) {
+          if (seam.ease !== 0 || ![...seam.a, ...seam.b].every(({ piece }) => standing.has(piece))) continue;
+          const [a, b] = [seam.a, seam.b].map((chain) =>
+            seamLine(worn.sheets, cap.draft.pattern.pieces, chain),
+          );
+          if (!a || !b) continue;
+          closed++;
+          // Between knots 12 mm apart on a curve of 60 mm radius a chord leaves it by 12² / (8 · 60) = 0.3 mm.
+          expect(gapBetween(a.points, b.points), `${cap.title}: ${seam.name}`).toBeLessThan(0.3);
+        }
+      }
+      expect(closed).toBeGreaterThan(caps.length / 2);
+    });
+
+    test('does not enter the head, but for the millimetre that hair gives', () => {
+      for (const cap of caps) {
+        for (const tilted of [false, true]) {
+          const { sheets, head, lift } = on(cap, tilted);
+          let deepest = 0;
+          for (const { open, at } of sheets) {
+            for (let k = 0; k < at.length && !open; k += 3) {
+              const cut = at[k + 2]! > 0 ? headCut(head, at[k + 2]!) : null;
+              if (cut === null) continue;
+              const reach = Math.hypot(at[k]!, at[k + 1]!);
+              const share = Math.hypot(at[k]! / cut.halfBreadth, at[k + 1]! / cut.halfLength);
+              if (share > 0 && share < 1) deepest = Math.max(deepest, reach / share - reach);
+            }
+          }
+          expect(deepest, cap.title).toBeLessThan(1.3);
+          expect(lift, cap.title).toBeGreaterThanOrEqual(0);
+          expect(lift, cap.title).toBeLessThan(head.top);
+        }
+      }
+    });
+
+    test('keeps the length of its lower edge, and asks of the cloth no more than cloth gives', () => {
+      for (const cap of caps) {
+        const { sheets } = on(cap);
+        const edge = checkSeams(cap.draft.pattern).find(({ seam }) => seam.id === 'lowerEdge')!;
+        const standing = trueTo(cap);
+        if (edge.seam.a.every(({ piece }) => standing.has(piece))) {
+          const line = seamLine(sheets, cap.draft.pattern.pieces, edge.seam.a);
+          if (line) expect(Math.abs(lengthOf(line.points) / edge.a - 1), cap.title).toBeLessThan(0.002);
+        }
+        // Woven cloth on the bias stretches by several in a hundred (common practice); this is the mean over the whole cap.
+        expect(giveOf(cap.sheets, sheets).mean, cap.title).toBeLessThan(0.06);
+      }
+    });
+  });
+}
+
+describe('a head form', () => {
+  const head: Head = { girth: 560, ratio: 0.8, arc: 315 };
+
+  test('is as long round, as broad by its length and as long over the top as the head', () => {
+    const form = headForm(head);
+    expect(form.halfBreadth / form.halfLength).toBeCloseTo(0.8, 9);
+    const steps = 20000;
+    const round = Array.from({ length: steps + 1 }, (_, i) => {
+      const { halfLength, halfBreadth } = headCut(form, 0)!;
+      const t = (i * 2 * Math.PI) / steps;
+      return { x: halfBreadth * Math.cos(t), y: halfLength * Math.sin(t), z: 0 };
+    });
+    expect(Math.abs(lengthOf(round) - 560)).toBeLessThan(0.01);
+    const over = (half: 'halfLength' | 'halfBreadth') =>
+      2 *
+      lengthOf(
+        Array.from({ length: steps + 1 }, (_, i) => {
+          // Closer together towards the top, where the profile runs level.
+          const z = form.top * Math.sin((i / steps) * (Math.PI / 2));
+          return { x: headCut(form, Math.min(z, form.top))![half], y: 0, z };
+        }),
+      );
+    expect(Math.abs((over('halfLength') + over('halfBreadth')) / 2 - 315)).toBeLessThan(0.5);
+  });
+
+  test('is widest at the tape', () => {
+    const form = headForm(head);
+    for (let z = form.foot; z <= form.top; z += 1) {
+      const cut = headCut(form, z)!;
+      expect(cut.halfLength).toBeLessThanOrEqual(form.halfLength + 0.01);
+      expect(cut.halfBreadth).toBeLessThanOrEqual(form.halfBreadth + 0.01);
+    }
+  });
+});
+
+/** From the lowest to the highest place, leaving out what is open below. */
+const heightOf = (cap: Assembled): number => {
+  const zs = cap.sheets
+    .filter(({ open, piece }) => !open && piece !== 'topButton')
+    .flatMap(({ at }) => [...at].filter((_, k) => k % 3 === 2));
+  return Math.max(...zs.map((z) => z)) - Math.min(...zs);
+};
+
+const styleOf = (name: string) => styles.find((style) => style.name === name)!;
+const IN = 25.4;
+
+describe('a cap as it comes, on a head of 560 mm', () => {
+  const head: Head = { girth: 560, ratio: 0.8, arc: 315 };
+  const usual = (name: string) => assembled(styleOf(name), {}, head);
+
+  test('stands as high as the trade has it', () => {
+    // "about three and one half inches high": service cap, Webster's dictionary, 1913; ours is a little fuller.
+    expect(heightOf(usual('Flat-top cap')) / IN).toBeGreaterThan(3.1);
+    expect(heightOf(usual('Flat-top cap')) / IN).toBeLessThan(4);
+    // Common practice: pillbox side 2 to 3 1/2 in; bucket side 3 to 4 in.
+    expect(heightOf(usual('Pillbox')) / IN).toBeGreaterThan(2);
+    expect(heightOf(usual('Pillbox')) / IN).toBeLessThan(3.5);
+    expect(heightOf(usual('Bucket hat')) / IN).toBeGreaterThan(2.9);
+    expect(heightOf(usual('Bucket hat')) / IN).toBeLessThan(4);
+  });
+
+  test('has a visor that stands out as far, and a brim as broad and as steep, as the trade has them', () => {
+    const reach = (name: string) => {
+      const { sheets } = on(usual(name));
+      const visor = sheets.find(({ open, piece }) => open && piece === 'visor')!;
+      const ys = [...visor.at].filter((_, k) => k % 3 === 1);
+      const edge = Array.from({ length: visor.rows }, (_, row) => visor.at[3 * row * visor.columns + 1]!);
+      return Math.max(...ys) - Math.max(...edge);
+    };
+    // Common practice: 2 to 3 in deep, dropped by 15° to 45°: from the front it stands out 2 in · cos 45° to 3 in · cos 15°.
+    for (const name of ['Flat-top cap', 'Gored cap', 'Ball cap']) {
+      expect(reach(name), name).toBeGreaterThan(2 * IN * Math.cos(Math.PI / 4));
+      expect(reach(name), name).toBeLessThan(3 * IN * Math.cos(Math.PI / 12));
+    }
+    // Common practice: bucket brim 2 to 3 in, 30° to 60° below level.
+    const { sheets } = on(usual('Bucket hat'));
+    const brim = sheets.find(({ open }) => open)!;
+    for (let row = 0; row < brim.rows; row += 10) {
+      const [p, q] = [3 * row * brim.columns, 3 * (row * brim.columns + brim.columns - 1)];
+      const [dx, dy, dz] = [0, 1, 2].map((c) => brim.at[q + c]! - brim.at[p + c]!) as [
+        number,
+        number,
+        number,
+      ];
+      const wide = Math.hypot(dx, dy, dz);
+      expect(wide / IN).toBeGreaterThan(2);
+      expect(wide / IN).toBeLessThan(3);
+      const steep = Math.asin(-dz / wide);
+      expect(steep).toBeGreaterThan(Math.PI / 6 - 1e-6);
+      expect(steep).toBeLessThan(Math.PI / 3 + 1e-6);
+    }
+  });
+
+  test('is widest where the trade has it', () => {
+    const widest = (name: string) => {
+      const { sheets } = usual(name);
+      return Math.max(
+        ...sheets
+          .filter(({ open }) => !open)
+          .flatMap(({ at }) =>
+            Array.from({ length: at.length / 3 }, (_, k) => Math.hypot(at[3 * k]!, at[3 * k + 1]!)),
+          ),
+      );
+    };
+    // Common practice: the crown of a flat top is 4 in longer round than the opening; a beret overhangs its band by 3 to 8 cm.
+    const flat = usual('Flat-top cap');
+    expect(2 * Math.PI * widest('Flat-top cap')).toBeCloseTo(flat.draft.finishedGirth + 4 * IN, 0);
+    const beret = usual('Beret');
+    const overhang = widest('Beret') - beret.draft.finishedGirth / (2 * Math.PI);
+    expect(overhang).toBeGreaterThan(30);
+    expect(overhang).toBeLessThan(80);
+  });
+});

@@ -1,0 +1,77 @@
+import { defaultsOf, type Values } from '../../src/caps/parameter.ts';
+import { fetchStyles } from '../../src/caps/registry.ts';
+import type { CapDraft, Head, Style } from '../../src/caps/style.ts';
+import { between3, distance3, dot3, type Point3, subtract3 } from '../../src/geometry/space.ts';
+import { assemble } from '../../src/worn/assemble.ts';
+import type { Sheet } from '../../src/worn/sheet.ts';
+import { HEADS } from '../caps/family.ts';
+
+export const styles = await fetchStyles();
+
+export interface Assembled {
+  readonly title: string;
+  readonly draft: CapDraft;
+  readonly head: Head;
+  readonly sheets: readonly Sheet[];
+}
+
+export const assembled = (style: Style, values: Partial<Values>, head: Head, title = ''): Assembled => {
+  const all = { ...defaultsOf(style.parameters), ...values } as Values;
+  const draft = style.draft(all, head);
+  const sheets = assemble(style.form(all, head), draft.pattern.pieces);
+  return { title: `${style.name} ${title}`, draft, head, sheets };
+};
+
+/** A style as it comes and from each of its starting points, on a child's head and a man's. */
+export const capsOf = (style: Style): readonly Assembled[] =>
+  [HEADS[0]!, HEADS[4]!].flatMap((head) =>
+    [{ name: '', values: {} }, ...style.starts].flatMap(({ name, values }) =>
+      style.problems({ ...defaultsOf(style.parameters), ...values } as Values, head).length > 0
+        ? []
+        : [assembled(style, values as Partial<Values>, head, `${name}, ${head.girth}`)],
+    ),
+  );
+
+export const lengthOf = (points: readonly Point3[]): number =>
+  points.slice(1).reduce((sum, p, i) => sum + distance3(points[i]!, p), 0);
+
+/** The point at a share of the length of a line. */
+export const pointAlong = (points: readonly Point3[], share: number): Point3 => {
+  let rest = lengthOf(points) * share;
+  for (let i = 1; i < points.length; i++) {
+    const [p, q] = [points[i - 1]!, points[i]!];
+    const step = distance3(p, q);
+    if (step > 0 && rest <= step) {
+      const t = rest / step;
+      return { x: p.x + (q.x - p.x) * t, y: p.y + (q.y - p.y) * t, z: p.z + (q.z - p.z) * t };
+    }
+    rest -= step;
+  }
+  return points.at(-1)!;
+};
+
+/** How far two lines that are sewn together are apart where they are farthest, mm. */
+export const gapBetween = (a: readonly Point3[], b: readonly Point3[]): number =>
+  Math.max(...a.map((p) => toLine(b, p)), ...b.map((p) => toLine(a, p)));
+
+/** How far apart the places are that face each other by their share of the length, mm. */
+export const shiftBetween = (a: readonly Point3[], b: readonly Point3[]): number =>
+  Math.max(...Array.from({ length: 41 }, (_, i) => distance3(pointAlong(a, i / 40), pointAlong(b, i / 40))));
+
+const toLine = (line: readonly Point3[], p: Point3): number => {
+  let least = Infinity;
+  for (let i = 1; i < line.length; i++) {
+    const [a, b] = [line[i - 1]!, line[i]!];
+    const along = subtract3(b, a);
+    const square = dot3(along, along);
+    const t = square > 0 ? Math.min(1, Math.max(0, dot3(subtract3(p, a), along) / square)) : 0;
+    least = Math.min(least, distance3(p, between3(a, b, t)));
+  }
+  return least;
+};
+
+/** The pieces that stand in the shell as they are cut, not as a likeness. */
+export const trueTo = ({ sheets }: Assembled): ReadonlySet<string> => {
+  const likened = new Set(sheets.filter(({ likeness }) => likeness).map(({ piece }) => piece));
+  return new Set(sheets.map(({ piece }) => piece).filter((piece) => !likened.has(piece)));
+};
