@@ -10,7 +10,8 @@ export interface WornWish {
 export const weaves = ['plain', 'ribbed', 'checked'] as const;
 export type Weave = (typeof weaves)[number];
 
-export const usualWorn: WornWish = { place: 'beside', tilted: false, weave: 'plain', colour: '#e9e1d0' };
+/** Hidden at first: what is not asked for costs nothing, neither the fetching of it nor a moment of a drag. */
+export const usualWorn: WornWish = { place: 'hidden', tilted: false, weave: 'plain', colour: '#e9e1d0' };
 
 /** Reads it back, leaving what is damaged at its usual value. */
 export const decodeWorn = (data: unknown): WornWish => {
@@ -18,7 +19,7 @@ export const decodeWorn = (data: unknown): WornWish => {
     Record<keyof WornWish, unknown>
   >;
   return {
-    place: place === 'instead' || place === 'hidden' ? place : usualWorn.place,
+    place: place === 'instead' || place === 'beside' ? place : usualWorn.place,
     tilted: tilted === true,
     weave: weaves.find((one) => one === weave) ?? usualWorn.weave,
     colour: typeof colour === 'string' && /^#[0-9a-f]{6}$/.test(colour) ? colour : usualWorn.colour,
