@@ -37,6 +37,8 @@ export interface Sheet {
 /** All pages of one pattern on one paper. */
 export interface SheetSet {
   readonly heading: Heading;
+  /** What the file says it is, where it is not the pattern itself. */
+  readonly title?: string;
   readonly paper: PaperSpec;
   /** The page, mm. */
   readonly page: Size;

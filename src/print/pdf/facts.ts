@@ -11,12 +11,14 @@ export interface DocumentFacts {
   readonly id: string;
 }
 
-export const documentFacts = ({ heading, paper, sheets, pieces }: SheetSet): DocumentFacts => {
+export const documentFacts = ({ heading, title: own, paper, sheets, pieces }: SheetSet): DocumentFacts => {
   const { cap, wearer, date, version } = heading;
   const { label } = papers[paper.paper];
   const program = version === undefined ? 'Capwright' : `Capwright ${version}`;
-  const title = [cap === '' ? 'Cap' : cap, `pattern for ${label}`].join(', ');
-  const subject = `${wearer === '' ? 'Sewing pattern' : `Sewing pattern for ${wearer}`}, true to scale. Drawn with ${program}.`;
+  const title = own ?? [cap === '' ? 'Cap' : cap, `pattern for ${label}`].join(', ');
+  const what = own === undefined ? 'Sewing pattern' : 'Order of work';
+  const scale = own === undefined ? ', true to scale' : '';
+  const subject = `${wearer === '' ? what : `${what} for ${wearer}`}${scale}. Drawn with ${program}.`;
   return {
     title,
     subject,

@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import { papers } from '../../print/sheet-size.ts';
+import { fileName, hand } from './hand.ts';
 import { useSheets } from './use-sheets.ts';
 
 type Work =
@@ -53,21 +54,4 @@ export const Download = ({ ready }: { readonly ready: boolean }) => {
       </p>
     </div>
   );
-};
-
-/** A name that every file system takes. */
-const fileName = (name: string): string =>
-  name
-    .replace(/[\\/:*?"<>|\p{Cc}]/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .trim()
-    .slice(0, 80) || 'Cap';
-
-const hand = (pdf: Blob, file: string): void => {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(pdf);
-  link.download = file;
-  link.click();
-  // The browser has taken the file once this turn is over; a minute is ample for a slow disk.
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 };

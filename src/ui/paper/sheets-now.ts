@@ -2,6 +2,7 @@ import type { SheetSet } from '../../print/sheet.ts';
 import { derived } from '../../state/derived.ts';
 import type { Studio } from '../../state/state.ts';
 import { useStudio } from '../../state/studio.ts';
+import { today } from '../today.ts';
 
 /** The sheets of what lies on the table, and whether they are still being laid out again. */
 export interface SheetsNow {
@@ -77,11 +78,4 @@ const layOut = async (): Promise<void> => {
     label: facts,
   });
   tell({ set: sheetsOf(drawings, wish.paper, { ...facts, unit: wish.unit }), stale: false });
-};
-
-/** The day on the wearer's own calendar, as 2026-11-25. */
-const today = (): string => {
-  const day = new Date();
-  const two = (n: number): string => String(n).padStart(2, '0');
-  return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
 };

@@ -5,6 +5,7 @@ import { timeWords } from '../../guide/time.ts';
 import { light, lightSeam, untickAll } from '../../state/actions.ts';
 import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
+import { BookletDownload } from '../sewing/BookletDownload.tsx';
 import { guideNow } from '../sewing/guide-now.ts';
 import { KeepAwake } from '../sewing/KeepAwake.tsx';
 import { ForAChild, Needs } from '../sewing/Needs.tsx';
@@ -40,6 +41,7 @@ const Sewing = ({ draft }: { readonly draft: Draft }) => {
       </div>
       <Needs tools={tools} notions={notions} />
       <StepList now={now} key={draft.spec.cap.style} />
+      <BookletDownload draft={draft} now={now} />
       <ForAChild open={draft.finishedGirth < CHILD} />
     </div>
   );
