@@ -80,7 +80,12 @@ export const headCut = ({ halfLength, halfBreadth, top, foot }: HeadForm, z: num
   );
   const slope = (key: 'long' | 'broad' | 'middle', i: number): number => {
     if (i === 0 || i === BELOW.length - 1) return 0;
-    return (BELOW[i + 1]![key] - BELOW[i - 1]![key]) / (BELOW[i + 1]!.down - BELOW[i - 1]!.down);
+    const steep = (k: number) =>
+      (BELOW[k]![key] - BELOW[k - 1]![key]) / (BELOW[k]!.down - BELOW[k - 1]!.down);
+    const [before, after] = [steep(i), steep(i + 1)];
+    // So limited, the curve turns nowhere but where its points do.
+    const most = before * after > 0 ? 3 * Math.min(Math.abs(before), Math.abs(after)) : 0;
+    return Math.max(-most, Math.min(most, (before + after) / 2));
   };
   const at = (key: 'long' | 'broad' | 'middle'): number => {
     const [a, b] = [BELOW[next - 1]!, BELOW[next]!];

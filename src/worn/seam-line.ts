@@ -12,8 +12,8 @@ export interface SeamLine {
   readonly astray: number;
 }
 
-/** Steps along an edge at which it is looked up on the nets, mm. */
-const STEP = 4;
+/** Steps along an edge at which it is looked up on its net, or on several side by side, mm. */
+const [STEP, STEP_ACROSS] = [4, 1];
 
 /**
  * A chain of edges on the nets of a cap, from its start to its end, knot by knot; null where the nets do not have them all,
@@ -36,7 +36,7 @@ export const seamLine = (
     // Of several nets that lie side by side, the rails between them are no edges of the piece.
     const ring = own.length > 1 ? outline.flatMap((edge) => flatten(edge.path, CHORDS)) : null;
     const rounds = own.map((sheet) => roundOf(sheet, ring));
-    const count = Math.max(2, Math.ceil((to - from) / STEP));
+    const count = Math.max(2, Math.ceil((to - from) / (own.length > 1 ? STEP_ACROSS : STEP)));
     const places = Array.from({ length: count + 1 }, (_, i) => {
       const along = from + ((to - from) * i) / count;
       return placeOn(rounds, pointAt(path, use.backwards ? whole - along : along));

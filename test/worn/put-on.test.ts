@@ -98,8 +98,8 @@ describe('a head form', () => {
     const form = headForm(head);
     for (let z = form.foot; z <= form.top; z += 1) {
       const cut = headCut(form, z)!;
-      expect(cut.halfLength).toBeLessThanOrEqual(form.halfLength + 0.01);
-      expect(cut.halfBreadth).toBeLessThanOrEqual(form.halfBreadth + 0.01);
+      expect(cut.halfLength).toBeLessThanOrEqual(form.halfLength + 1e-9);
+      expect(cut.halfBreadth).toBeLessThanOrEqual(form.halfBreadth + 1e-9);
     }
   });
 });
