@@ -39,8 +39,9 @@ export const section = (
     lineMark('cut', toLeft),
     lineMark('cut', toRight, { tone: 'chalk' }),
     ...(topstitched ? sides.map((way) => stitches(middle + way * 3, at)) : []),
-    label(left, HALF * 0.42, at + 3),
-    label(right, HALF * 1.58, at + 3),
+    ...[label(left, HALF * 0.42, at + 3), label(right, HALF * 1.58, at + 3)].filter(
+      ({ lines }) => lines[0] !== '',
+    ),
     label(words, HALF, 2),
   ];
   return { width: 2 * HALF, height: at + 6, marks };

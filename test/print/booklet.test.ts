@@ -1,0 +1,110 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { flatTop } from '../../src/caps/flat-top/flat-top.ts';
+import type { Style } from '../../src/caps/style.ts';
+import { stepDrawing } from '../../src/drawing/steps/step-drawing.ts';
+import { forAChild } from '../../src/guide/for-a-child.ts';
+import { joinedIn } from '../../src/guide/joined.ts';
+import { settingLines } from '../../src/guide/settings-words.ts';
+import { termsOf } from '../../src/guide/terms.ts';
+import { timeWords } from '../../src/guide/time.ts';
+import { booklet } from '../../src/print/booklet/booklet.ts';
+import { writePdf } from '../../src/print/pdf.ts';
+import type { SheetSet } from '../../src/print/sheet.ts';
+import { formatLength, type Unit } from '../../src/units.ts';
+import { say } from '../../src/words.ts';
+import { type Written, written } from '../guide/caps.ts';
+import { type ReadPdf, readPdf } from '../oracles/pdf-reader.ts';
+import { fonts } from './fonts.ts';
+
+const cap: Written = written(flatTop as unknown as Style, {})!;
+
+const bookletIn = (unit: Unit): SheetSet => {
+  const { guide, work, draft, style, values } = cap;
+  const joined = joinedIn(guide.steps, draft.pattern.seams);
+  const terms = termsOf(guide.steps);
+  const form = style.form(values, { girth: 560, ratio: 0.8, arc: 315 });
+  return booklet({
+    heading: {
+      cap: 'Cornet’s cap',
+      wearer: 'Cornet',
+      date: '2026-11-25',
+      unit,
+      finishedGirth: draft.finishedGirth,
+    },
+    steps: guide.steps.map((step, i) => ({
+      step,
+      picture: stepDrawing(
+        {
+          ...step,
+          press: step.settings.press ?? null,
+          topstitched: step.settings.topstitch !== undefined,
+          ...joined[i]!,
+          form,
+        },
+        draft.pattern,
+      ),
+      settings: settingLines(work, step, unit),
+      terms: terms[i]!,
+    })),
+    tools: guide.tools,
+    notions: guide.notions,
+    time: timeWords(guide.minutes),
+    forAChild,
+  });
+};
+
+const flatText = (text: string): string => text.normalize('NFKC').replace(/⁄/g, '/').replace(/\s+/g, '');
+
+describe.each([
+  ['cm', 210, 297],
+  ['in', 215.9, 279.4],
+] as const)('a booklet in %s', (unit, width, height) => {
+  let pdf: ReadPdf;
+  beforeAll(async () => {
+    pdf = await readPdf(await writePdf(bookletIn(unit), fonts));
+  }, 20_000);
+
+  test('is printed on plain home paper', () => {
+    expect(pdf.pages.length).toBeGreaterThan(2);
+    for (const page of pdf.pages) {
+      expect(page.width).toBeCloseTo(width, 1);
+      expect(page.height).toBeCloseTo(height, 1);
+    }
+  });
+
+  test('says every sentence of every step, in order, and the girth', () => {
+    // Columns are read one after the other, as they were written.
+    const all = flatText(pdf.pages.flatMap((page) => page.texts.map(({ text }) => text)).join(' '));
+    let reached = 0;
+    for (const { title, words, checks, cautions } of cap.guide.steps) {
+      for (const sentence of [title, ...words.map((w) => say(w, unit))]) {
+        const at = all.indexOf(flatText(sentence), reached);
+        expect(at, sentence).toBeGreaterThanOrEqual(0);
+        reached = at;
+      }
+      for (const sentence of [...checks, ...cautions]) expect(all).toContain(flatText(say(sentence, unit)));
+    }
+    expect(all).toContain(flatText(`Finished girth ${formatLength(cap.draft.finishedGirth, unit)}`));
+  });
+
+  test('keeps inside its margins and has a box to tick for each step', () => {
+    for (const page of pdf.pages) {
+      const points = page.paths.flatMap(({ points, painted }) => (painted === 'clip' ? [] : points));
+      const texts = page.texts.flatMap(({ corners }) => corners);
+      const least = [...points, ...texts].reduce(
+        (room, { x, y }) => Math.min(room, x, y, width - x, height - y),
+        99,
+      );
+      expect(least).toBeGreaterThan(10);
+    }
+    const boxes = pdf.pages.flatMap(({ paths }) =>
+      paths.filter(({ points, painted }) => {
+        const xs = points.map(({ x }) => x);
+        const ys = points.map(({ y }) => y);
+        const [w, h] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+        return painted === 'stroke' && Math.abs(w - 4) < 0.01 && Math.abs(h - 4) < 0.01;
+      }),
+    );
+    expect(boxes).toHaveLength(cap.guide.steps.length);
+  });
+});
