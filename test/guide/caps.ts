@@ -9,7 +9,7 @@ import { type Guide, guideOf } from '../../src/guide/guide.ts';
 import type { Work } from '../../src/guide/work.ts';
 import { checkSeams } from '../../src/pattern/seam-check.ts';
 
-const head: Omit<Head, 'turn'> = { girth: 560, ratio: 0.8, arc: 315 };
+export const head: Omit<Head, 'turn'> = { girth: 560, ratio: 0.8, arc: 315 };
 
 export interface Written {
   readonly name: string;

@@ -1,6 +1,7 @@
 import { boundsOf } from '../../geometry/bounds.ts';
 import { boxHeight, boxWidth } from '../../geometry/box.ts';
 import { point } from '../../geometry/point.ts';
+import { cutLine } from '../../pattern/cut-line.ts';
 import type { Allowances } from '../../pattern/pattern.ts';
 import type { Piece } from '../../pattern/piece.ts';
 import type { Mark, TextMark } from '../drawing.ts';
@@ -32,14 +33,19 @@ export const flat = (
   // What goes into a cover is drawn in it, not beside it.
   const inside = shown.show === 'turned' ? pieces.filter(isInside) : [];
   const beside = inside.length > 0 ? pieces.filter((piece) => !isInside(piece)).slice(0, 1) : pieces;
+  const whole = beside.map((piece): Sized => {
+    const bounds = boundsOf(cutLine(piece, allowances).flat());
+    return { name: piece.name, wide: boxWidth(bounds), tall: boxHeight(bounds) };
+  });
   let k = LARGEST;
-  let laid = rows(beside, allowances, k, room.width);
+  let laid = rows(whole, k, room.width);
   while (laid.height > room.height && k > SMALLEST) {
     k *= LESS;
-    laid = rows(beside, allowances, k, room.width);
+    laid = rows(whole, k, room.width);
   }
   const inner = inside.map((piece) => lineMark('fold', small(piece, allowances, k).stitch));
-  const marks = laid.spots.flatMap(({ one, x, y }) => {
+  const marks = laid.spots.flatMap(({ x, y }, i) => {
+    const one = small(beside[i]!, allowances, k);
     const { min, max } = boundsOf(one.cut);
     const at = point(x + boxWidth({ min, max }) / 2, y - UNDER / 2);
     return [
@@ -60,26 +66,25 @@ const nameMark = (name: string, at: TextMark['at']): TextMark => ({
   angle: 0,
 });
 
-interface Spot {
-  readonly one: Small;
-  readonly x: number;
-  readonly y: number;
+/** A piece's name and the size of its cut line, mm. */
+interface Sized {
+  readonly name: string;
+  readonly wide: number;
+  readonly tall: number;
 }
 
 /** Left to right and down, from y = 0 downwards; endlessly high where a piece is wider than there is room. */
-const rows = (pieces: readonly Piece[], allowances: Allowances, k: number, width: number) => {
-  const spots: Spot[] = [];
+const rows = (pieces: readonly Sized[], k: number, width: number) => {
+  const spots: { readonly x: number; readonly y: number }[] = [];
   let [x, top, deep, widest] = [0, 0, 0, 0];
   for (const piece of pieces) {
-    const one = small(piece, allowances, k);
-    const bounds = boundsOf(one.cut);
-    const [wide, tall] = [boxWidth(bounds), boxHeight(bounds) + UNDER];
+    const [wide, tall] = [k * piece.wide, k * piece.tall];
     const taken = Math.max(wide, textWidth(piece.name) * SMALLEST_TEXT);
     if (x > 0 && x + taken > width) [x, top, deep] = [0, top - deep - 2, 0];
-    spots.push({ one, x: x + (taken - wide) / 2, y: top - (tall - UNDER) });
+    spots.push({ x: x + (taken - wide) / 2, y: top - tall });
     widest = Math.max(widest, x + taken);
     x += taken + GAP;
-    deep = Math.max(deep, tall);
+    deep = Math.max(deep, tall + UNDER);
   }
   return { spots, height: widest > width + 0.01 ? Number.POSITIVE_INFINITY : deep - top };
 };

@@ -1,7 +1,6 @@
 import { distance } from '../../geometry/point.ts';
 import type { Piece, PieceMark } from '../../pattern/piece.ts';
 import { mm, type Words, words } from '../../words.ts';
-import { markedLength } from '../marked-length.ts';
 import { marksNamed, needleSettings, seamMinutes, seamSettings } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { EDGE_STITCH } from '../stitches.ts';
@@ -102,8 +101,8 @@ const topButtonStep = (work: Work): readonly Step[] => {
 
 const tackStep = (work: Work): readonly Step[] => {
   const top = pieceOf(work, 'top');
-  const stretch = markedLength(top, 'tack to the visor');
-  if (stretch === null) return [];
+  const mark = top?.marks.find((one) => one.kind === 'stretch' && one.name.startsWith('tack'));
+  if (mark?.kind !== 'stretch') return [];
   return [
     step({
       id: 'tack',
@@ -117,7 +116,7 @@ const tackStep = (work: Work): readonly Step[] => {
       checks: [words`The stitches do not show and the front lies soft.`],
       cautions: [words`Sew through the cover alone: a needle does not pass the stiffener.`],
       pieces: ['top'],
-      marks: [{ piece: 'top', name: 'tack to the visor' }],
+      marks: [{ piece: 'top', name: mark.name }],
       settings: { trade: { stitch: '200' } },
       minutes: [5, 15],
     }),

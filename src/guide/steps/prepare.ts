@@ -118,7 +118,7 @@ const plural = (name: string): string =>
     gather: 'stretch to gather',
     tie: 'stretch for the tie',
     elastic: 'stretch for the elastic',
-    'tack to the visor': 'stretch to tack',
+    'tack down': 'stretches to tack',
   })[name] ?? name;
 
 /** Edges that bow inwards stretch when they are handled. */

@@ -1,0 +1,118 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { Mark } from '../../../src/drawing/drawing.ts';
+import type { Picture } from '../../../src/drawing/steps/shown.ts';
+import { STEP_WIDTH, stepDrawing } from '../../../src/drawing/steps/step-drawing.ts';
+import { together } from '../../../src/drawing/steps/together.ts';
+import { boundsOf } from '../../../src/geometry/bounds.ts';
+import { pathLength } from '../../../src/geometry/measure.ts';
+import { joinedIn } from '../../../src/guide/joined.ts';
+import type { Step } from '../../../src/guide/step.ts';
+import { everyCap, head, type Written } from '../../guide/caps.ts';
+
+let caps: readonly Written[] = [];
+let drawn: readonly { readonly name: string; readonly step: Step; readonly picture: Picture | null }[] = [];
+beforeAll(async () => {
+  const all = await everyCap();
+  const first = all.filter(({ style }, i) => all.findIndex((cap) => cap.style === style) === i);
+  // Each style as it is usually made, and some of the others.
+  caps = [...first, ...all.filter((cap, i) => !first.includes(cap) && i % 17 === 0)];
+  drawn = caps.flatMap((cap) => drawingsOf(cap).map((one) => ({ ...one, name: cap.name })));
+}, 30_000);
+
+const drawingsOf = (cap: Written): readonly { readonly step: Step; readonly picture: Picture | null }[] => {
+  const { guide, draft, style, values } = cap;
+  const joined = joinedIn(guide.steps, draft.pattern.seams);
+  const form = style.form(values, head);
+  return guide.steps.map((step, i) => ({
+    step,
+    picture: stepDrawing(
+      {
+        ...step,
+        press: step.settings.press ?? null,
+        topstitched: step.settings.topstitch !== undefined,
+        ...joined[i]!,
+        form,
+      },
+      draft.pattern,
+    ),
+  }));
+};
+
+const lines = (marks: readonly Mark[]) => marks.flatMap((mark) => (mark.kind === 'line' ? [mark] : []));
+
+describe('the drawing of a step', () => {
+  test('is there for every step of every style, inside its box, with nothing that is not a number', () => {
+    const wrong: string[] = [];
+    for (const { name, step, picture } of drawn) {
+      const boxes = lines(picture?.marks ?? []).map(({ path }) => boundsOf(path));
+      // Heavy lines and arrowheads may reach a little over the edge.
+      const inside = boxes.every(
+        ({ min, max }) =>
+          min.x >= -2.5 && min.y >= -2.5 && max.x <= STEP_WIDTH + 2.5 && max.y <= picture!.height + 2.5,
+      );
+      if (!inside || boxes.length === 0) wrong.push(`${name}, ${step.id}`);
+    }
+    expect(wrong).toEqual([]);
+  });
+
+  test('marks the seam that is sewn', () => {
+    const without = drawn.filter(
+      ({ step, picture }) =>
+        step.show === 'together' && !lines(picture?.marks ?? []).some(({ role }) => role === 'sew'),
+    );
+    expect(without.map(({ name, step }) => `${name}, ${step.id}`)).toEqual([]);
+  });
+
+  test('shows what stands of the cap grow from step to step', () => {
+    for (const cap of caps.filter(({ name }) => name.endsWith('{}'))) {
+      const joined = joinedIn(cap.guide.steps, cap.draft.pattern.seams);
+      const counts = joined.map((one) => one.joined.length);
+      expect(counts).toEqual([...counts].sort((a, b) => a - b));
+      const all = new Set(
+        cap.draft.pattern.seams.flatMap(({ a, b }) => [...a, ...b].map((u) => `${u.piece} ${u.copy}`)),
+      );
+      expect(counts.at(-1), cap.name).toBe(all.size);
+    }
+  });
+});
+
+describe('two pieces laid together', () => {
+  const seamLength = (picture: Picture): number =>
+    lines(picture.marks)
+      .filter(({ role }) => role === 'sew')
+      .reduce((sum, { path }) => sum + pathLength(path), 0);
+
+  test('show the whole seam, to scale, where it has room', () => {
+    for (const cap of caps.filter(({ style, name }) => style.id === 'flat-top' && name.endsWith('{}'))) {
+      const { pattern } = cap.draft;
+      const seam = pattern.seams.find(({ id }) => id === 'side1')!;
+      const room = { width: 400, height: 400 };
+      const picture = together(seam, pattern.pieces, pattern.allowances, room);
+      const report = cap.work.seams.find(({ seam: { id } }) => id === 'side1')!;
+      // No piece is drawn larger than three fifths.
+      expect(seamLength(picture)).toBeCloseTo(report.a * 0.6, 3);
+    }
+  });
+
+  test('lie edge on edge: the sewn line of the upper piece is the stitch line of its own edge', () => {
+    for (const cap of caps.filter(({ name }) => name.endsWith('{}'))) {
+      const { pattern } = cap.draft;
+      for (const { seam } of cap.work.seams) {
+        const picture = together(seam, pattern.pieces, pattern.allowances, { width: 600, height: 600 });
+        const uses = [...seam.a, ...seam.b].filter(({ piece }) => piece === picture.above);
+        const lengths = uses.map(({ piece, edge, from, to }) => {
+          const path = pattern.pieces
+            .find(({ id }) => id === piece)!
+            .outline.find(({ name }) => name === edge)!.path;
+          return (to ?? pathLength(path)) - (from ?? 0);
+        });
+        // At one scale between the least and the largest, and the same for the whole of one edge.
+        const k = lengths.map((length) => seamLength(picture) / length);
+        expect(
+          k.some((one) => one >= 0.1 && one <= 0.6001),
+          `${cap.name}, ${seam.id}: ${k}`,
+        ).toBe(true);
+      }
+    }
+  });
+});
