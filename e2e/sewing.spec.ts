@@ -1,0 +1,107 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright/test';
+import { readPdf } from '../test/oracles/pdf-reader.ts';
+import { goTo, lengthIn, shown, tally, unitSwitch } from './at-hand.ts';
+import { expect, test } from './studio.ts';
+
+const boxes = (page: Page) => page.getByRole('checkbox', { name: /^Done: / });
+
+const titles = async (page: Page): Promise<readonly string[]> =>
+  Promise.all((await boxes(page).all()).map(async (box) => (await box.getAttribute('aria-label'))!.slice(6)));
+
+test('one cap is followed from its first step to its last', async ({ studio }) => {
+  const inside = lengthIn(await tally(studio, /^Inside/).textContent());
+  await goTo(studio, 'Sewing');
+  const steps = await titles(studio);
+  expect(steps.length).toBeGreaterThan(15);
+  expect(steps[0]).toMatch(/cloth/);
+  for (const title of steps) {
+    // The next step opens by itself once the one before is ticked off: with its drawing and its words.
+    await expect(studio.getByRole('button', { name: title, exact: false, expanded: true })).toBeVisible();
+    await expect(studio.getByRole('img', { name: `Drawing: ${title}` })).toBeVisible();
+    if (title === 'Press, and try it on') {
+      const said = await studio.getByText(/^Inside, it is/).textContent();
+      expect(lengthIn(said)).toBe(inside);
+    }
+    await studio.getByRole('checkbox', { name: `Done: ${title}` }).check();
+  }
+  await expect(studio.getByText(`${steps.length} of ${steps.length} done`)).toBeVisible();
+});
+
+test('ticks survive a reload and are no steps of undo', async ({ studio }) => {
+  await goTo(studio, 'Sewing');
+  const [first, second, third] = await titles(studio);
+  await studio.getByRole('checkbox', { name: `Done: ${first}` }).check();
+  await studio.getByRole('checkbox', { name: `Done: ${second}` }).check();
+  await expect(studio.getByRole('button', { name: 'Undo' })).toBeDisabled();
+  await studio.reload();
+  await shown(studio, 'Sewing');
+  await expect(studio.getByRole('checkbox', { name: `Done: ${first}` })).toBeChecked();
+  await expect(studio.getByRole('checkbox', { name: `Done: ${second}` })).toBeChecked();
+  await expect(studio.getByRole('checkbox', { name: `Done: ${third}` })).not.toBeChecked();
+  // The first that is not done lies open.
+  await expect(studio.getByRole('button', { name: third!, expanded: true })).toBeVisible();
+  await studio.getByRole('button', { name: 'Start again' }).click();
+  await expect(studio.getByRole('checkbox', { name: `Done: ${first}` })).not.toBeChecked();
+});
+
+test('what the spec makes needless is absent', async ({ studio }) => {
+  await goTo(studio, 'Sewing');
+  expect(await titles(studio)).toContain('Make the strap');
+  await goTo(studio, 'Cap');
+  await studio.locator('summary', { hasText: 'Strap' }).click();
+  await studio.getByRole('checkbox', { name: 'Strap', exact: true }).uncheck();
+  await goTo(studio, 'Sewing');
+  const now = await titles(studio);
+  expect(now).not.toContain('Make the strap');
+  expect(now).not.toContain('Buttonholes and buttons');
+});
+
+test('arrow keys walk the steps, enter opens one, and the pieces light up on the table', async ({
+  studio,
+}) => {
+  await goTo(studio, 'Sewing');
+  const steps = await titles(studio);
+  const title = (i: number) => studio.getByRole('button', { name: steps[i]! }).first();
+  await title(0).focus();
+  await studio.keyboard.press('ArrowDown');
+  await expect(title(1)).toBeFocused();
+  const tip = steps.findIndex((name) => name.startsWith('Sew the tip'));
+  for (let i = 1; i < tip; i++) await studio.keyboard.press('ArrowDown');
+  await expect(title(tip)).toBeFocused();
+  await studio.keyboard.press('Enter');
+  await expect(studio.getByRole('img', { name: `Drawing: ${steps[tip]}` })).toBeVisible();
+  await expect(studio.getByRole('region', { name: 'The table' })).toContainText('Tip');
+});
+
+test('the booklet holds every step, with the numbers of the screen', async ({ studio }) => {
+  await unitSwitch(studio, 'in').check({ force: true });
+  await goTo(studio, 'Sewing');
+  const steps = await titles(studio);
+  const coming = studio.waitForEvent('download');
+  await studio.getByRole('button', { name: 'Download sewing booklet PDF' }).click();
+  const file = await coming;
+  expect(file.suggestedFilename()).toBe('Cornet’s cap, sewing.pdf');
+  const pdf = await readPdf(new Uint8Array(await readFile(await file.path())));
+  expect(pdf.info.Title).toBe('Cornet’s cap, sewing booklet');
+  expect(pdf.pages[0]!.width).toBeCloseTo(215.9, 1);
+  const flat = (text: string) => text.normalize('NFKC').replace(/⁄/g, '/').replace(/\s+/g, '');
+  const all = flat(pdf.pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' '));
+  steps.forEach((title, i) => {
+    expect(all).toContain(flat(`${i + 1}. ${title}`));
+  });
+  const inside = await tally(studio, /^Inside/).textContent();
+  expect(all).toContain(flat(`Finished girth ${inside!.replace('Inside', '').trim()}`));
+});
+
+test('the type can be large, and the words are explained where they first appear', async ({ studio }) => {
+  await goTo(studio, 'Sewing');
+  const size = () =>
+    studio
+      .getByText('Press it flat along the grain.')
+      .evaluate((element) => Number.parseFloat(getComputedStyle(element).fontSize));
+  const usual = await size();
+  await studio.getByRole('checkbox', { name: 'Large type' }).check();
+  expect(await size()).toBeGreaterThan(usual * 1.3);
+  await expect(studio.getByRole('term').filter({ hasText: /^grain$/ })).toBeVisible();
+});
