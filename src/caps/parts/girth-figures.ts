@@ -30,7 +30,7 @@ export const layerFigure = ({ finished }: Opening, girth: number, layer: string)
   return [
     {
       name: `Girth of the ${layer}`,
-      formula: 'finished girth + 2π × cloth between the head and the middle of its own',
+      formula: 'finished girth + 2π × cloth from the head to the middle of this layer',
       worked: words`${exactMm(finished)} + 6.2832 × ${thickness((girth - finished) / (2 * Math.PI))} = ${exactMm(girth)}`,
     },
   ];

@@ -1,4 +1,4 @@
-import { openingOf } from '../opening.ts';
+import { type Opening, openingOf } from '../opening.ts';
 import { frontBow, type OpeningCurve, openingCurve } from '../parts/top-and-sides/opening-curve.ts';
 import {
   type ProfilePart,
@@ -33,12 +33,15 @@ type CrownWish = Pick<
   'crownHeight' | 'topWidth' | 'overhang' | 'backFullness' | 'topWidest'
 >;
 
-/** The lining's: as much smaller as it is to be in height and width. */
-export const liningWish = (values: ThreePieceValues): CrownWish => ({
+/** The lining's: as much smaller in height and width as it is to be, and as the cloth between it and the shell makes it. */
+export const liningWish = (values: ThreePieceValues, girths: Opening): CrownWish => ({
   ...values,
-  crownHeight: values.crownHeight - values.liningTake,
-  topWidth: values.topWidth - values.liningTake,
+  crownHeight: values.crownHeight - between(girths) - values.liningTake,
+  topWidth: values.topWidth - 2 * between(girths) - values.liningTake,
 });
+
+/** From the middle of the lining to that of the shell, mm. */
+export const between = ({ shell, lining }: Opening): number => (shell - lining) / (2 * Math.PI);
 
 export const profileOf = (wish: CrownWish, { front, back, oval }: OpeningCurve): readonly ProfilePart[] =>
   capProfile({

@@ -3,7 +3,7 @@ import { line } from '../../geometry/path.ts';
 import { point } from '../../geometry/point.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Figure, PieceMark } from '../../pattern/piece.ts';
-import { exactMm, mm, ratio, words } from '../../words.ts';
+import { exactMm, mm, ratio, thickness, words } from '../../words.ts';
 import { openingOf } from '../opening.ts';
 import { girthFigures } from '../parts/girth-figures.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
@@ -14,7 +14,7 @@ import { topAndSides } from '../parts/top-and-sides/top-and-sides.ts';
 import type { TopAndSidesShape } from '../parts/top-and-sides/top-and-sides-shape.ts';
 import { visorParts } from '../parts/visor/visor-parts.ts';
 import type { CapDraft, Fact, Head, Style } from '../style.ts';
-import { capOpening, crownShape, liningOpening, liningWish, profileOf } from './crown.ts';
+import { between, capOpening, crownShape, liningOpening, liningWish, profileOf } from './crown.ts';
 import { threePieceForm } from './form.ts';
 import { type ThreePieceValues, threePieceParameters } from './parameters.ts';
 import { threePieceProblems } from './problems.ts';
@@ -94,19 +94,31 @@ const draftThreePiece = (values: ThreePieceValues, head: Head): CapDraft => {
 const liningCrown = (values: ThreePieceValues, head: Head, visorStretch: number) => {
   const { crownHeight, topWidth, liningTake: take } = values;
   const opening = liningOpening(values, head);
-  const less = (name: string, shell: number): Figure => ({
+  const girths = openingOf(head, values.ease);
+  const wish = liningWish(values, girths);
+  const less = (name: string, shell: number, lining: number, layers: string): Figure => ({
     name: `${name} of the lining`,
-    formula: `${name.toLowerCase()} − lining smaller by`,
-    worked: words`${exactMm(shell)} − ${exactMm(take)} = ${exactMm(shell - take)}`,
+    ...(girths.shell === girths.lining
+      ? {
+          formula: `${name.toLowerCase()} − lining smaller by`,
+          worked: words`${exactMm(shell)} − ${exactMm(take)} = ${exactMm(lining)}`,
+        }
+      : {
+          formula: `${name.toLowerCase()} − ${layers}cloth between the middles of shell and lining − lining smaller by`,
+          worked: words`${exactMm(shell)} − ${layers}${thickness(between(girths))} − ${exactMm(take)} = ${exactMm(lining)}`,
+        }),
   });
   return topAndSides({
     layer: 'lining',
     cloth: 'lining',
-    shape: crownShape(liningWish(values), opening),
+    shape: crownShape(wish, opening),
     opening,
     topName: 'Top',
     visorStretch,
-    topFigures: [less('Crown height', crownHeight), less('Top width', topWidth)],
+    topFigures: [
+      less('Crown height', crownHeight, wish.crownHeight, ''),
+      less('Top width', topWidth, wish.topWidth, '2 × '),
+    ],
   });
 };
 

@@ -1,3 +1,5 @@
+import { openingOf } from '../../caps/opening.ts';
+import { shellFigure } from '../../caps/parts/girth-figures.ts';
 import type { Draft } from '../../design/derive.ts';
 import { exactMm, type Quantity, type Words, words } from '../../words.ts';
 import { Reckoning } from './Reckoning.tsx';
@@ -6,7 +8,7 @@ interface Props {
   readonly draft: Draft;
 }
 
-/** From the readings of the tape to the finished inside of the cap. */
+/** From the readings of the tape to the finished inside of the cap, and from there to the shell where cloth goes round. */
 export const InsideGirth = ({ draft: { spec, head, finishedGirth } }: Props) => {
   const { readings } = spec.head;
   const ease = finishedGirth - head.girth;
@@ -24,6 +26,9 @@ export const InsideGirth = ({ draft: { spec, head, finishedGirth } }: Props) => 
         formula="head girth + ease"
         worked={words`${exactMm(head.girth)} + ${exactMm(ease)} = ${exactMm(finishedGirth)}`}
       />
+      {shellFigure(openingOf(head, ease)).map(({ name, formula, worked }) => (
+        <Reckoning key={name} name={name} formula={formula} worked={worked} />
+      ))}
     </dl>
   );
 };

@@ -36,6 +36,7 @@ export const goreFacts = (wish: GoreLayersWish, head: Head, bandHeight: number):
             figure: words`${mm(girth + fullness)}`,
             title: 'Crown girth at its widest',
             reckoning: [
+              ...shellFigure(opening),
               {
                 name: 'Crown girth at its widest',
                 formula: `${called} + gore fullness`,
