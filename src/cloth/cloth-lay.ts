@@ -1,16 +1,19 @@
+import { boxOf } from '../geometry/box.ts';
 import type { Path } from '../geometry/path.ts';
-import { add, type Point, point, rotate } from '../geometry/point.ts';
+import { add, ORIGIN, type Point, point, rotate } from '../geometry/point.ts';
 import { rotated, translated } from '../geometry/transform.ts';
 import type { Layout } from '../nesting/layout.ts';
 import type { Placement } from '../nesting/task.ts';
 import type { Cloth } from '../pattern/piece.ts';
-import type { ClothSpec } from './cloth.ts';
+import type { ClothSpec, Scrap } from './cloth.ts';
 import type { LayPiece } from './lay-pieces.ts';
 
 /** One outline where it lies on the cloth. */
 export interface LaidPiece {
   readonly piece: LayPiece;
   readonly at: Placement;
+  /** Where its scrap stands on the table; none for a width of cloth. */
+  readonly shift: Point;
 }
 
 /** A cutting lay: the pieces of one cloth on its length, mm. x runs along the cloth, y across from its lower edge, or from its fold. */
@@ -21,8 +24,10 @@ export interface ClothLay {
   readonly folded: boolean;
   /** Of cloth that the pieces reach over. */
   readonly length: number;
-  /** What there is, where it is a remnant; null for cloth off the bolt. */
+  /** What there is, where it is a remnant; null for cloth off the bolt, or scraps. */
   readonly remnant: number | null;
+  /** The scraps side by side; none where a width of cloth is laid on. */
+  readonly scraps: readonly PlacedScrap[];
   readonly laid: readonly LaidPiece[];
   /** What found no place. */
   readonly left: readonly LayPiece[];
@@ -30,34 +35,59 @@ export interface ClothLay {
   readonly density: number;
 }
 
+/** A scrap where it stands on the table, mm. */
+export interface PlacedScrap {
+  readonly scrap: Scrap;
+  readonly shift: Point;
+}
+
+/** Between two scraps on the table, mm. */
+const APART = 40;
+
+/** Scraps in a row, their lower edges level. */
+const inRow = (scraps: readonly Scrap[]): readonly PlacedScrap[] => {
+  let reached = 0;
+  return scraps.map((scrap) => {
+    const { min, max } = boxOf(scrap.outline);
+    const shift = point(reached - min.x, -min.y);
+    reached += max.x - min.x + APART;
+    return { scrap, shift };
+  });
+};
+
 export const clothLay = (
   cloth: Cloth,
-  { width, folded, length }: ClothSpec,
+  { width, folded, length, scraps }: ClothSpec,
   pieces: readonly LayPiece[],
   layout: Layout,
 ): ClothLay => {
+  const row = inRow(scraps);
+  const box = boxOf(row.flatMap(({ scrap, shift }) => scrap.outline.map((p) => add(p, shift))));
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   const find = (id: string): readonly LayPiece[] => (byId.has(id) ? [byId.get(id)!] : []);
   return {
     cloth,
-    width: folded ? width / 2 : width,
-    folded,
-    length: layout.length ?? 0,
-    remnant: length,
-    laid: layout.placements.flatMap((at) => find(at.piece).map((piece) => ({ piece, at }))),
+    width: scraps.length > 0 ? box.max.y : folded ? width / 2 : width,
+    folded: folded && scraps.length === 0,
+    length: scraps.length > 0 ? box.max.x : (layout.length ?? 0),
+    remnant: scraps.length > 0 ? null : length,
+    scraps: row,
+    laid: layout.placements.flatMap((at) =>
+      find(at.piece).map((piece) => ({ piece, at, shift: row[at.container]?.shift ?? ORIGIN })),
+    ),
     left: layout.unplaced.flatMap(find),
     density: layout.density,
   };
 };
 
 /** The cut line where it lies. */
-export const laidCut = ({ piece, at }: LaidPiece): Path =>
-  translated(rotated(piece.cut, at.rotation), point(at.x, at.y));
+export const laidCut = ({ piece, at, shift }: LaidPiece): Path =>
+  translated(rotated(piece.cut, at.rotation), point(at.x + shift.x, at.y + shift.y));
 
 /** Its corners where they lie. */
-export const laidPolygon = ({ piece, at }: LaidPiece): readonly Point[] =>
-  piece.polygon.map((p) => add(rotate(p, at.rotation), point(at.x, at.y)));
+export const laidPolygon = ({ piece, at, shift }: LaidPiece): readonly Point[] =>
+  piece.polygon.map((p) => add(rotate(p, at.rotation), point(at.x + shift.x, at.y + shift.y)));
 
 /** Where its name has room where it lies. */
-export const laidName = ({ piece, at }: LaidPiece): Point =>
-  add(rotate(piece.nameAt, at.rotation), point(at.x, at.y));
+export const laidName = ({ piece, at, shift }: LaidPiece): Point =>
+  add(rotate(piece.nameAt, at.rotation), point(at.x + shift.x, at.y + shift.y));

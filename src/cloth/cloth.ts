@@ -1,4 +1,12 @@
+import type { Point } from '../geometry/point.ts';
 import type { Cloth } from '../pattern/piece.ts';
+
+/** A left-over piece of cloth of any shape, its length along x. Corners in mm, in order round it. */
+export interface Scrap {
+  readonly outline: readonly Point[];
+  /** Holes, stains and worn places. */
+  readonly flaws: readonly (readonly Point[])[];
+}
 
 /** What is known of one cloth. Lengths in mm, shrinkage in parts of one. */
 export interface ClothSpec {
@@ -21,6 +29,8 @@ export interface ClothSpec {
   readonly folded: boolean;
   /** What there is of it: as much as is needed, or a piece of this length, mm. */
   readonly length: number | null;
+  /** Left-over pieces to be used instead of a width: each an outline, with what is spoilt in it. None: the width counts. */
+  readonly scraps: readonly Scrap[];
   /** A metre, in the user's own money; null where it is not known. */
   readonly price: number | null;
 }

@@ -1,5 +1,5 @@
 import { boxesMeet, boxOf } from '../geometry/box.ts';
-import type { Point } from '../geometry/point.ts';
+import { add, type Point } from '../geometry/point.ts';
 import { type ClothLay, laidPolygon } from './cloth-lay.ts';
 
 /** Outlines may run into each other, or over the edge, by this much, mm: the shears do not know it. */
@@ -10,10 +10,17 @@ export const layOverlaps = (lay: ClothLay): ReadonlySet<string> => {
   const rings = lay.laid.map((laid) => ({ id: laid.piece.id, ring: laidPolygon(laid) }));
   const boxes = rings.map(({ ring }) => boxOf(ring));
   const end = lay.remnant ?? Number.POSITIVE_INFINITY;
+  const grounds = lay.scraps.map(({ scrap, shift }) => [
+    { ring: scrap.outline.map((p) => add(p, shift)), inside: true },
+    ...scrap.flaws.map((flaw) => ({ ring: flaw.map((p) => add(p, shift)), inside: false })),
+  ]);
   const wrong = new Set<string>();
   rings.forEach(({ id, ring }, i) => {
     const { min, max } = boxes[i]!;
-    const over = min.x < -TOUCH || min.y < -TOUCH || max.x > end + TOUCH || max.y > lay.width + TOUCH;
+    const over =
+      grounds.length > 0
+        ? grounds[lay.laid[i]!.at.container]?.some((bound) => leaves(ring, bound)) !== false
+        : min.x < -TOUCH || min.y < -TOUCH || max.x > end + TOUCH || max.y > lay.width + TOUCH;
     if (over) wrong.add(id);
     for (let j = i + 1; j < rings.length; j++) {
       const other = rings[j]!;
@@ -24,6 +31,20 @@ export const layOverlaps = (lay: ClothLay): ReadonlySet<string> => {
   });
   return wrong;
 };
+
+interface Bound {
+  readonly ring: readonly Point[];
+  /** To be stayed in, or out of. */
+  readonly inside: boolean;
+}
+
+const leaves = (piece: readonly Point[], { ring, inside }: Bound): boolean =>
+  inside
+    ? cross(piece, ring) || piece.some((p) => !deepIn(p, ring) && !nearRing(p, ring))
+    : meet(piece, ring);
+
+const nearRing = (p: Point, ring: readonly Point[]): boolean =>
+  sides(ring).some(([a, b]) => nearTo(p, a, b) <= TOUCH);
 
 /** Whether one ring goes into the other by more than a touch. */
 const meet = (a: readonly Point[], b: readonly Point[]): boolean =>

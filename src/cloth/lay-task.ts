@@ -11,10 +11,13 @@ const SELVEDGE = 0;
 /** What has to be laid on one cloth, ready for the search. `pinned` are the pieces that the user has put down. */
 export const layTask = (
   pieces: readonly LayPiece[],
-  { width, length, folded }: ClothSpec,
+  { width, length, folded, scraps }: ClothSpec,
   pinned: readonly Placement[] = [],
 ): Task => ({
-  ground: { kind: 'strip', width: folded ? width / 2 : width, length },
+  ground:
+    scraps.length > 0
+      ? { kind: 'areas', areas: scraps }
+      : { kind: 'strip', width: folded ? width / 2 : width, length },
   pieces,
   spacing: SPACING,
   edgeSpacing: SELVEDGE,

@@ -1,6 +1,7 @@
 import type { Parameter, ParameterTable, ParameterValue, Values } from '../caps/parameter.ts';
 import { isStyleId, styleOf } from '../caps/registry.ts';
-import type { ClothSpec, Cloths } from '../cloth/cloth.ts';
+import type { ClothSpec, Cloths, Scrap } from '../cloth/cloth.ts';
+import type { Point } from '../geometry/point.ts';
 import type { Cloth } from '../pattern/piece.ts';
 import type { PaperName, PaperSpec } from '../print/paper.ts';
 import { defaultSpec } from './default-spec.ts';
@@ -58,6 +59,8 @@ const LONGEST = 1e5;
 const LONGEST_NAME = 120;
 const MOST_READINGS = 3;
 const MOST_WIDTHS = 12;
+const MOST_SCRAPS = 20;
+const MOST_CORNERS = 60;
 
 const isData = (value: unknown): value is Data =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -67,6 +70,15 @@ const isNumberOrNull = (value: unknown): value is number | null => value === nul
 const isName = (value: unknown): value is string => typeof value === 'string' && value.length <= LONGEST_NAME;
 const isValue = (value: unknown): value is ParameterValue =>
   isNumberOrNull(value) || isBoolean(value) || isName(value) || isRow(MOST_WIDTHS)(value);
+const isPoint = (value: unknown): value is Point => isData(value) && isNumber(value.x) && isNumber(value.y);
+const isRing = (value: unknown): value is readonly Point[] =>
+  Array.isArray(value) && value.length >= 3 && value.length <= MOST_CORNERS && value.every(isPoint);
+const isScraps = (value: unknown): value is readonly Scrap[] =>
+  Array.isArray(value) &&
+  value.length <= MOST_SCRAPS &&
+  value.every(
+    (one) => isData(one) && isRing(one.outline) && Array.isArray(one.flaws) && one.flaws.every(isRing),
+  );
 const isOneOf =
   <T extends string>(...options: readonly T[]) =>
   (value: unknown): value is T =>
@@ -189,6 +201,7 @@ const decodeCloth = ({ take }: Reader, usual: ClothSpec): ClothSpec => ({
   washed: take('washed', isBoolean, usual.washed),
   folded: take('folded', isBoolean, usual.folded),
   length: take('length', isNumberOrNull, usual.length),
+  scraps: take('scraps', isScraps, usual.scraps),
   price: take('price', isNumberOrNull, usual.price),
 });
 

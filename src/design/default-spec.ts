@@ -32,6 +32,7 @@ const plainCloth = (width: number): ClothSpec => ({
   washed: false,
   folded: false,
   length: null,
+  scraps: [],
   price: null,
 });
 

@@ -1,5 +1,6 @@
 import type { ParameterValue, Values } from '../caps/parameter.ts';
 import { fetchStyle, type StyleId, styleOf } from '../caps/registry.ts';
+import type { Scrap } from '../cloth/cloth.ts';
 import { clothOfKind, kindOf } from '../cloth/kinds.ts';
 import { valuesFor } from '../design/change-style.ts';
 import type { Spec } from '../design/spec.ts';
@@ -110,6 +111,14 @@ export const putClothKind = (cloth: Cloth, id: string): void => {
   const kind = kindOf({ kind: id });
   const after = kind ? clothOfKind(kind, before) : { ...before, kind: 'other' };
   set(wishing({ ...wish, cloths: { ...wish.cloths, [cloth]: after } }));
+};
+
+/** What is at hand of a cloth in pieces. */
+export const putScraps = (cloth: Cloth, scraps: readonly Scrap[]): void => {
+  settle();
+  const { wish } = get();
+  const cloths = { ...wish.cloths, [cloth]: { ...wish.cloths[cloth], scraps } };
+  set(wishing({ ...wish, cloths }));
 };
 
 /** Switches units everywhere; a home paper of the other system follows, other papers stay. */

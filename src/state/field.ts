@@ -13,7 +13,7 @@ export type FieldId =
   | `head.${string}`
   | `cap.${string}`
   | `paper.${string}`
-  | `cloth.${Cloth}.${keyof ClothSpec}`;
+  | `cloth.${Cloth}.${Exclude<keyof ClothSpec, 'scraps'>}`;
 
 /** The value a field has in a spec; null where an optional one is empty. */
 export const readField = (spec: Spec, id: FieldId): ParameterValue => {
@@ -56,7 +56,7 @@ const halves = (id: FieldId): [string, string] => {
 };
 
 /** 'outer.thickness' as the cloth and what of it. */
-const clothKey = (key: string) => key.split('.') as [Cloth, keyof ClothSpec];
+const clothKey = (key: string) => key.split('.') as [Cloth, Exclude<keyof ClothSpec, 'scraps'>];
 
 const readings: readonly FieldId[] = ['head.girth', 'head.girth.2', 'head.girth.3'];
 const readingOf = (id: FieldId): number | null => {

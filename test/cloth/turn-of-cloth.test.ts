@@ -14,6 +14,7 @@ const cloth = (thickness: number): ClothSpec => ({
   washed: false,
   folded: false,
   length: null,
+  scraps: [],
   price: null,
 });
 const cloths = (outer: number, lining: number, interlining: number): Cloths => ({

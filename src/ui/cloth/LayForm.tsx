@@ -12,24 +12,31 @@ import { lengthNotation } from '../controls/notation.ts';
 import { Switch } from '../controls/Switch.tsx';
 import { Figures, Said } from '../Said.tsx';
 import { betterLay, chooseCloth, freeAll, keepLay, stopLaying } from './lay-now.ts';
+import { ScrapForm } from './ScrapForm.tsx';
 import { useLay } from './use-lay.ts';
 
 /** Which cloth is laid, how it lies, what it takes. */
 export const LayForm = () => {
   useEffect(keepLay, []);
   const { cloth, lay, pins, progress } = useLay();
+  const onScraps = useStudio((s) => s.wish.cloths[cloth].scraps.length > 0);
   return (
     <section className="lay-form" aria-label="Cutting lay">
       <Which chosen={cloth} />
-      <Switch field={`cloth.${cloth}.folded`} parameter={FOLDED} />
-      <Measure
-        field={`cloth.${cloth}.length`}
-        label="Length at hand"
-        notation={lengthNotation}
-        empty="clears"
-        placeholder="off the bolt"
-        help="Of a remnant. Left empty, the lay says how much to buy."
-      />
+      {!onScraps && (
+        <>
+          <Switch field={`cloth.${cloth}.folded`} parameter={FOLDED} />
+          <Measure
+            field={`cloth.${cloth}.length`}
+            label="Length at hand"
+            notation={lengthNotation}
+            empty="clears"
+            placeholder="off the bolt"
+            help="Of a remnant. Left empty, the lay says how much to buy."
+          />
+        </>
+      )}
+      <ScrapForm cloth={cloth} />
       {lay && <Answer lay={lay} />}
       <div className="actions">
         {progress === null ? (
@@ -86,7 +93,13 @@ const Answer = ({ lay }: { readonly lay: ClothLay }) => {
   const bought = lengthBought(toBuy(lay.length, unit), unit);
   return (
     <div className="said" aria-live="polite">
-      {lay.remnant === null ? (
+      {lay.scraps.length > 0 ? (
+        <p className={lay.left.length > 0 ? 'problem' : ''}>
+          {lay.left.length === 0
+            ? 'The scraps will do.'
+            : `The scraps will not do: ${namesOf(lay)} found no place.`}
+        </p>
+      ) : lay.remnant === null ? (
         <p>
           <Said words={words`Takes ${mm(lay.length)}: buy `} />
           <b>

@@ -1,0 +1,122 @@
+import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
+import { type LaidPiece, laidCut, laidName } from '../../cloth/cloth-lay.ts';
+import { grainMarks } from '../../drawing/marks/grain.ts';
+import { pathData } from '../../drawing/path-data.ts';
+import { boundsOf } from '../../geometry/bounds.ts';
+import { boxHeight, boxWidth } from '../../geometry/box.ts';
+import { point } from '../../geometry/point.ts';
+import type { Placement } from '../../nesting/task.ts';
+import { layStroke } from './lay-keys.ts';
+import { freePiece, pinPiece } from './lay-now.ts';
+
+interface Props {
+  readonly laid: LaidPiece;
+  readonly pinned: boolean;
+  readonly wrong: boolean;
+  readonly scale: () => number;
+  /** The same place as one of the scrap that it lies on. */
+  readonly onScrap: (at: Placement) => Placement;
+  readonly onHold: (at: Placement | null) => void;
+}
+
+/** A piece on the cloth: dragged, or moved by keys, it is put down and stays. */
+export const PieceOnCloth = ({ laid, pinned, wrong, scale, onScrap, onHold }: Props) => {
+  const start = useRef<{ readonly x: number; readonly y: number; readonly at: Placement } | null>(null);
+  const cut = laidCut(laid);
+  const box = boundsOf(cut);
+  const middle = laidName(laid);
+  const { id, piece, mirrored, layers, rotations } = laid.piece;
+
+  const moved = (event: PointerEvent, from: NonNullable<typeof start.current>): Placement => {
+    const k = scale();
+    return {
+      ...from.at,
+      x: from.at.x + (event.clientX - from.x) * k,
+      y: from.at.y - (event.clientY - from.y) * k,
+    };
+  };
+  const onPointerDown = (event: PointerEvent<SVGGElement>): void => {
+    event.currentTarget.setPointerCapture(event.pointerId);
+    start.current = { x: event.clientX, y: event.clientY, at: laid.at };
+  };
+  const onPointerMove = (event: PointerEvent): void => {
+    if (start.current) onHold(moved(event, start.current));
+  };
+  const onPointerUp = (event: PointerEvent): void => {
+    if (!start.current) return;
+    const at = moved(event, start.current);
+    const far = Math.hypot(at.x - start.current.at.x, at.y - start.current.at.y) > 1;
+    start.current = null;
+    onHold(null);
+    if (far) pinPiece(onScrap(at));
+  };
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const stroke = layStroke(event, laid.at, rotations);
+    if (stroke === null) return;
+    event.preventDefault();
+    event.stopPropagation();
+    if (stroke === 'down') pinned ? freePiece(id) : pinPiece(laid.at);
+    else pinPiece(stroke);
+  };
+
+  const facts = [
+    mirrored && layers !== 'on the fold' ? 'face down' : '',
+    layers === 'single' || layers === 'both' ? '' : layers,
+    wrong ? 'lies over something' : '',
+  ].filter((fact) => fact !== '');
+  const size = nameSize(piece.name, boxWidth(box), boxHeight(box));
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: no button of HTML stands inside a drawing.
+    <g
+      className={`laid${pinned ? ' pinned' : ''}${wrong ? ' wrong' : ''}`}
+      tabIndex={0}
+      role="button"
+      aria-pressed={pinned}
+      aria-label={[piece.name, ...facts].join(', ')}
+      onPointerDown={onPointerDown}
+      onPointerMove={onPointerMove}
+      onPointerUp={onPointerUp}
+      onPointerCancel={() => {
+        start.current = null;
+        onHold(null);
+      }}
+      onKeyDown={onKeyDown}
+    >
+      <path d={pathData(cut)} />
+      <Grain
+        at={point(middle.x, middle.y - size)}
+        length={Math.min(60, boxWidth(box) * 0.4)}
+        turn={laid.at.rotation}
+      />
+      {boxHeight(box) > 16 && (
+        <text x={middle.x} y={-middle.y} fontSize={size}>
+          {piece.name}
+        </text>
+      )}
+    </g>
+  );
+};
+
+/** Of letters, mm on the cloth: small on small pieces. */
+const SIZES = { least: 8, most: 20 };
+const nameSize = (name: string, width: number, height: number): number =>
+  Math.min(SIZES.most, Math.max(SIZES.least, Math.min(width / (name.length * 0.75), height * 0.42)));
+
+/** The grainline, which lies along the cloth unless the piece is on the bias. */
+const Grain = ({
+  at,
+  length,
+  turn,
+}: {
+  readonly at: { readonly x: number; readonly y: number };
+  readonly length: number;
+  readonly turn: number;
+}) => {
+  const [dx, dy] = [(Math.cos(turn) * length) / 2, (Math.sin(turn) * length) / 2];
+  const from = point(at.x - dx, at.y - dy);
+  const to = point(at.x + dx, at.y + dy);
+  return grainMarks([from, to]).map(({ path, filled }) => {
+    const d = pathData(path);
+    return <path key={d} d={d} className={filled ? 'grain head' : 'grain'} />;
+  });
+};

@@ -1,0 +1,138 @@
+import { useId, useState } from 'react';
+import type { Scrap } from '../../cloth/cloth.ts';
+import { readCorners, writeCorners } from '../../cloth/scrap-corners.ts';
+import { type Point, point } from '../../geometry/point.ts';
+import type { Cloth } from '../../pattern/piece.ts';
+import { putScraps } from '../../state/actions.ts';
+import { useStudio } from '../../state/studio.ts';
+import { inches, type Unit } from '../../units.ts';
+
+/** What is at hand in pieces: their corners, and what is spoilt in them. */
+export const ScrapForm = ({ cloth }: { readonly cloth: Cloth }) => {
+  const scraps = useStudio((s) => s.wish.cloths[cloth].scraps);
+  const unit = useStudio((s) => s.wish.unit);
+  const put = (at: number, scrap: Scrap | null): void =>
+    putScraps(
+      cloth,
+      scraps.flatMap((one, i) => (i !== at ? [one] : scrap === null ? [] : [scrap])),
+    );
+  return (
+    <details>
+      <summary>Scraps at hand</summary>
+      <p className="help">
+        Left-over pieces of any shape. Lay each with its grain from left to right and type its corners, along
+        and across, in order round it.
+      </p>
+      {scraps.map((scrap, i) => (
+        <ScrapFields
+          // biome-ignore lint/suspicious/noArrayIndexKey: a scrap is known by its place in the list alone.
+          key={i}
+          name={`Scrap ${i + 1}`}
+          scrap={scrap}
+          unit={unit}
+          onChange={(changed) => put(i, changed)}
+        />
+      ))}
+      <button type="button" onClick={() => putScraps(cloth, [...scraps, plainScrap(unit)])}>
+        Add a scrap
+      </button>
+    </details>
+  );
+};
+
+const rectangle = (x: number, y: number, width: number, height: number): readonly Point[] => [
+  point(x, y),
+  point(x + width, y),
+  point(x + width, y + height),
+  point(x, y + height),
+];
+
+const plainScrap = (unit: Unit): Scrap => ({
+  outline: unit === 'cm' ? rectangle(0, 0, 600, 400) : rectangle(0, 0, inches(24), inches(16)),
+  flaws: [],
+});
+
+interface FieldsProps {
+  readonly name: string;
+  readonly scrap: Scrap;
+  readonly unit: Unit;
+  readonly onChange: (scrap: Scrap | null) => void;
+}
+
+const ScrapFields = ({ name, scrap, unit, onChange }: FieldsProps) => {
+  const { outline, flaws } = scrap;
+  return (
+    <fieldset className="scrap">
+      <legend>{name}</legend>
+      <Corners
+        label={`${name}, corners`}
+        corners={outline}
+        unit={unit}
+        onRead={(ring) => onChange({ ...scrap, outline: ring })}
+      />
+      {flaws.map((flaw, i) => (
+        <Corners
+          // biome-ignore lint/suspicious/noArrayIndexKey: a flaw is known by its place in the list alone.
+          key={i}
+          label={`${name}, flaw ${i + 1}`}
+          corners={flaw}
+          unit={unit}
+          onRead={(ring) => onChange({ ...scrap, flaws: flaws.map((one, j) => (j === i ? ring : one)) })}
+          onRemove={() => onChange({ ...scrap, flaws: flaws.filter((_, j) => j !== i) })}
+        />
+      ))}
+      <div className="actions">
+        <button type="button" onClick={() => onChange({ ...scrap, flaws: [...flaws, flawIn(outline)] })}>
+          Add a flaw
+        </button>
+        <button type="button" onClick={() => onChange(null)}>
+          Remove
+        </button>
+      </div>
+    </fieldset>
+  );
+};
+
+/** A spoilt place as large as a hand's palm, near the first corner. */
+const flawIn = ([corner]: readonly Point[]): readonly Point[] =>
+  rectangle((corner?.x ?? 0) + 100, (corner?.y ?? 0) + 100, 80, 80);
+
+interface CornersProps {
+  readonly label: string;
+  readonly corners: readonly Point[];
+  readonly unit: Unit;
+  readonly onRead: (corners: readonly Point[]) => void;
+  readonly onRemove?: () => void;
+}
+
+/** Corners as text. What cannot be read stays as it was typed, with a word why. */
+const Corners = ({ label, corners, unit, onRead, onRemove }: CornersProps) => {
+  const id = useId();
+  const [typed, setTyped] = useState<string | null>(null);
+  const read = typed === null ? null : readCorners(typed, unit);
+  return (
+    <div className="control wide">
+      <label htmlFor={id}>{label}</label>
+      <input
+        id={id}
+        className="figures"
+        value={typed ?? writeCorners(corners, unit)}
+        aria-invalid={(read !== null && !read.ok) || undefined}
+        onChange={({ target }) => {
+          setTyped(target.value);
+          const now = readCorners(target.value, unit);
+          if (now.ok) onRead(now.corners);
+        }}
+        onBlur={() => {
+          if (read?.ok) setTyped(null);
+        }}
+      />
+      {onRemove && (
+        <button type="button" onClick={onRemove}>
+          Remove this flaw
+        </button>
+      )}
+      <div aria-live="polite">{read !== null && !read.ok && <p className="problem">{read.message}</p>}</div>
+    </div>
+  );
+};
