@@ -1,6 +1,6 @@
 import type { Form } from '../caps/form.ts';
 import type { Piece } from '../pattern/piece.ts';
-import { laidOnPiece } from './lay-on-piece.ts';
+import { layer } from './lay-on-piece.ts';
 import { netOf } from './net.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -14,8 +14,10 @@ export const assemble = ({ strips }: Form, pieces: readonly Piece[]): readonly S
     const key = `${strip.piece} ${strip.copy}`;
     copies.set(key, [...(copies.get(key) ?? []), netOf(strip)]);
   }
-  return [...copies.values()].flatMap((nets) => {
-    const piece = pieces.find(({ id }) => id === nets[0]!.piece);
-    return piece ? laidOnPiece(nets, piece) : nets;
-  });
+  const layers = new Map(
+    pieces
+      .filter(({ id }) => strips.some(({ piece }) => piece === id))
+      .map((piece) => [piece.id, layer(piece)]),
+  );
+  return [...copies.values()].flatMap((nets) => layers.get(nets[0]!.piece)?.(nets) ?? nets);
 };

@@ -1,4 +1,4 @@
-import { angleFromBack, type Opening, openingAt, type Round } from './opening.ts';
+import { angleFromBack, type Opening, openingPart, type Round } from './opening.ts';
 import type { Sheet } from './sheet.ts';
 
 /**
@@ -19,7 +19,7 @@ export const openSheetOn = (sheet: Sheet, brim: Opening | null, round: Round, gi
 const partAt = ({ rows, columns, at }: Sheet, row: number, opening: Opening): number => {
   const k = 3 * row * columns;
   const angle = angleFromBack(at[k]!, at[k + 1]!);
-  return row === rows - 1 && angle < 1e-6 ? 1 : openingAt(opening, angle).part;
+  return row === rows - 1 && angle < 1e-6 ? 1 : openingPart(opening, angle);
 };
 
 /** The same for an edge that is centred on the front: by its own length either way from there, to the wearer's right and left. */

@@ -109,6 +109,7 @@ const [PRESSED, OVER] = [1, 1];
 
 /** How high cloth on the head form lies over a place beside its axis, mm; −Infinity where it is not over the tape. */
 export const surfaceOver = ({ halfLength, halfBreadth, top }: HeadForm, x: number, y: number): number => {
-  const share = Math.hypot(x / (halfBreadth - PRESSED), y / (halfLength - PRESSED));
+  const [p, q] = [x / (halfBreadth - PRESSED), y / (halfLength - PRESSED)];
+  const share = Math.sqrt(p * p + q * q);
   return share < 1 ? OVER + top * (1 - share ** FULLNESS) ** (1 / FULLNESS) : -Infinity;
 };

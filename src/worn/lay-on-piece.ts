@@ -3,7 +3,7 @@ import { pathStart } from '../geometry/path.ts';
 import { distance, type Point } from '../geometry/point.ts';
 import { between3, distance3, dot3, subtract3 } from '../geometry/space.ts';
 import type { Piece } from '../pattern/piece.ts';
-import { edgeKnots, knotAt, knotCount, type Sheet, trianglesIn } from './sheet.ts';
+import { edgeKnots, knotAt, knotCount, type Sheet } from './sheet.ts';
 
 /** How the plane is moved: turned by an angle (cosine and sine), turned over before that or not, and shifted. */
 interface Motion {
@@ -27,27 +27,52 @@ const PLACES = 16;
 const AS_GOOD = 0.15;
 
 /**
- * Lays the nets of one copy, which are rolled flat already, on their piece: middles together, a corner of the nets on a corner
+ * Lays the nets of the copies of a piece on it: those of one copy, which are rolled flat already, on their piece: middles together, a corner of the nets on a corner
  * of the outline. A shape that fits in several ways is laid as pieces are drawn: upright, or with its front upwards; turned over
  * only where nothing else fits, or where that copy is cut so.
  * Exact as the nets are; off by no more than the fit of the outline and the nets' chords, some 0.05 mm.
  */
-export const laidOnPiece = (nets: readonly Sheet[], piece: Piece): readonly Sheet[] => {
+export const layer = (piece: Piece): ((nets: readonly Sheet[]) => readonly Sheet[]) => {
   const ring = piece.outline.flatMap(({ path }) => flatten(path, CHORDS).slice(0, -1));
   const whole = { middle: middleOfRing(ring), joints: piece.outline.map(({ path }) => pathStart(path)) };
-  const joined = joinedFlat(nets);
-  const middle = middleOfNets(joined);
-  const ways = waysToLay(joined, middle, whole);
-  const edge = spread(joined.flatMap(outerEdge));
   const outline = spread(ring);
-  const tried = ways.map((way) => ({ way, off: misfit(way, edge, ring, outline, joined) }));
-  const least = Math.min(...tried.map(({ off }) => off));
+  // Copies are alike: what fitted the one before is tried first.
+  const fitted = new Map<number, number>();
+  return (nets) => {
+    const joined = joinedFlat(nets);
+    const ways = waysToLay(joined, middleOfNets(joined), whole);
+    const rounds = joined.map(outerEdge);
+    const edge = spread(rounds.flat());
+    const off = (way: Motion, limit: number) => misfit(way, edge, ring, outline, rounds, limit);
+    const over = isCutFaceDown(piece, nets[0]!.copy) ? -1 : 1;
+    const before = ways[fitted.get(over) ?? -1];
+    const best = before && off(before, AS_GOOD) <= AS_GOOD ? before : meantOf(ways, off, over, joined);
+    fitted.set(over, ways.indexOf(best));
+    return joined.map((net) => laidBy(best, net));
+  };
+};
+
+const meantOf = (
+  ways: readonly Motion[],
+  misfitOf: (way: Motion, limit: number) => number,
+  over: 1 | -1,
+  nets: readonly Sheet[],
+): Motion => {
+  let least = Infinity;
+  const tried = ways.map((way) => {
+    const off = misfitOf(way, least + AS_GOOD);
+    least = Math.min(least, off);
+    return { way, off };
+  });
   const good = tried.filter(({ off }) => off <= least + AS_GOOD).map(({ way }) => way);
-  const over = isCutFaceDown(piece, nets[0]!.copy) ? -1 : 1;
   const meant = good.some((way) => way.over === over) ? good.filter((way) => way.over === over) : good;
-  const upright = uprightness(joined);
-  const best = meant.reduce((most, way) => (upright(way) > upright(most) + 1e-9 ? way : most));
-  return joined.map((net) => withFlat(net, (p) => moved(best, p)));
+  const upright = uprightness(nets);
+  return meant.reduce((most, way) => (upright(way) > upright(most) + 1e-9 ? way : most));
+};
+
+const isCutFaceDown = ({ cuts }: Piece, copy: number): boolean => {
+  const [cut] = cuts;
+  return cut?.mirrored !== undefined && copy >= cut.count - cut.mirrored;
 };
 
 /** How much what is drawn above stands above: pieces are drawn upright, and what lies level with its front upwards. */
@@ -82,19 +107,14 @@ const meansOf = (nets: readonly Sheet[], count: number): readonly [number, numbe
   return [x / count, y / count, high / count];
 };
 
-const isCutFaceDown = ({ cuts }: Piece, copy: number): boolean => {
-  const [cut] = cuts;
-  return cut?.mirrored !== undefined && copy >= cut.count - cut.mirrored;
-};
-
 const flatAt = ({ flat }: Sheet, knot: number): Point => ({ x: flat[2 * knot]!, y: flat[2 * knot + 1]! });
 
-const withFlat = (net: Sheet, map: (p: Point) => Point): Sheet => {
+const laidBy = ({ cos, sin, over, from, to }: Motion, net: Sheet): Sheet => {
   const flat = new Float64Array(net.flat.length);
-  for (let k = 0; k < knotCount(net); k++) {
-    const { x, y } = map(flatAt(net, k));
-    flat[2 * k] = x;
-    flat[2 * k + 1] = y;
+  for (let k = 0; k < flat.length; k += 2) {
+    const [x, y] = [over * (net.flat[k]! - from.x), net.flat[k + 1]! - from.y];
+    flat[k] = to.x + cos * x - sin * y;
+    flat[k + 1] = to.y + sin * x + cos * y;
   }
   return { ...net, flat };
 };
@@ -119,14 +139,20 @@ const middleOfRing = (ring: readonly Point[]): Point => {
 
 const middleOfNets = (nets: readonly Sheet[]): Point => {
   let [area, x, y] = [0, 0, 0];
-  for (const net of nets) {
-    const corners = trianglesIn(net);
-    for (let i = 0; i < corners.length; i += 3) {
-      const [p, q, r] = [0, 1, 2].map((k) => flatAt(net, corners[i + k]!)) as [Point, Point, Point];
-      const twice = Math.abs((q.x - p.x) * (r.y - p.y) - (r.x - p.x) * (q.y - p.y));
+  for (const { flat, rows, columns } of nets) {
+    const add = (p: number, q: number, r: number): void => {
+      const [px, py] = [flat[p]!, flat[p + 1]!];
+      const [qx, qy, rx, ry] = [flat[q]!, flat[q + 1]!, flat[r]!, flat[r + 1]!];
+      const twice = Math.abs((qx - px) * (ry - py) - (rx - px) * (qy - py));
       area += twice;
-      x += ((p.x + q.x + r.x) / 3) * twice;
-      y += ((p.y + q.y + r.y) / 3) * twice;
+      x += ((px + qx + rx) / 3) * twice;
+      y += ((py + qy + ry) / 3) * twice;
+    };
+    // Rulings are straight on the flat: two triangles from rail to rail are all there is between two of them.
+    for (let i = 0; i + 1 < rows; i++) {
+      const [l, r] = [2 * i * columns, 2 * (i * columns + columns - 1)];
+      add(l, r, l + 2 * columns);
+      add(r, r + 2 * columns, l + 2 * columns);
     }
   }
   return { x: x / area, y: y / area };
@@ -163,31 +189,46 @@ const waysToLay = (
   return any.length > 0 ? any : [{ cos: 1, sin: 0, over: 1, from, to }];
 };
 
-/** How far the two outlines are apart where they are farthest, at some places of each. */
+/** How far the two outlines are apart where they are farthest, at some places of each; Infinity where that is beyond a limit. */
 const misfit = (
   way: Motion,
   edge: readonly Point[],
   ring: readonly Point[],
   outline: readonly Point[],
-  nets: readonly Sheet[],
+  rounds: readonly (readonly Point[])[],
+  limit: number,
 ): number => {
-  const laid = edge.map((p) => moved(way, p));
+  let most = 0;
   // Where a copy stands in several strips, the rails between them lie within the piece.
-  const there = nets.length > 1 ? 0 : Math.max(...laid.map((p) => toRing(ring, p)));
-  const round = nets.map((net) => outerEdge(net).map((p) => moved(way, p)));
-  const back = outline.map((p) => Math.min(...round.map((points) => toRing(points, p))));
-  return Math.max(there, ...back);
+  for (const p of rounds.length > 1 ? [] : edge) {
+    most = Math.max(most, toRing(ring, moved(way, p)));
+    if (most > limit) return Infinity;
+  }
+  // A single net of the same area whose edge lies on the outline covers it.
+  for (const p of rounds.length > 1 ? outline : []) {
+    const there = movedBack(way, p);
+    most = Math.max(most, Math.min(...rounds.map((points) => toRing(points, there))));
+    if (most > limit) return Infinity;
+  }
+  return most;
+};
+
+const movedBack = ({ cos, sin, over, from, to }: Motion, p: Point): Point => {
+  const [x, y] = [p.x - to.x, p.y - to.y];
+  return { x: from.x + over * (cos * x + sin * y), y: from.y + cos * y - sin * x };
 };
 
 const toRing = (ring: readonly Point[], p: Point): number => {
   let least = Infinity;
-  for (let i = 0; i < ring.length; i++) {
-    const [a, b] = [ring[i]!, ring[i + 1 === ring.length ? 0 : i + 1]!];
+  let a = ring.at(-1)!;
+  for (const b of ring) {
     const [dx, dy] = [b.x - a.x, b.y - a.y];
+    const [px, py] = [p.x - a.x, p.y - a.y];
     const square = dx * dx + dy * dy;
-    const t = square > 0 ? Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square)) : 0;
-    const [ex, ey] = [p.x - a.x - t * dx, p.y - a.y - t * dy];
+    const t = square > 0 ? Math.min(1, Math.max(0, (px * dx + py * dy) / square)) : 0;
+    const [ex, ey] = [px - t * dx, py - t * dy];
     least = Math.min(least, ex * ex + ey * ey);
+    a = b;
   }
   return Math.sqrt(least);
 };
@@ -206,7 +247,7 @@ const joinedFlat = (nets: readonly Sheet[]): readonly Sheet[] => {
     const next = waiting.findIndex((net) => sharedPlaces(done, net) !== null);
     const net = waiting.splice(Math.max(next, 0), 1)[0]!;
     const shared = next < 0 ? null : sharedPlaces(done, net);
-    done.push(shared === null ? net : withFlat(net, (p) => moved(shared, p)));
+    done.push(shared === null ? net : laidBy(shared, net));
   }
   return done;
 };

@@ -64,7 +64,7 @@ export const meshOf = (sheets: readonly Sheet[], pieces: readonly Piece[]): Mesh
       mesh.part[2 * (first + k)] = part;
       mesh.part[2 * (first + k) + 1] = both ? 1 : 0;
     }
-    for (const [i, corner] of corners.entries()) mesh.index[filled + i] = first + corner;
+    for (let i = 0; i < corners.length; i++) mesh.index[filled + i] = first + corners[i]!;
     filled += corners.length;
     first += count;
   }

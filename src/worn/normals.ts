@@ -16,7 +16,7 @@ export const normalsOf = (sheet: Sheet, corners: readonly number[] = trianglesIn
     }
   }
   for (let k = 0; k < sums.length; k += 3) {
-    const length = Math.hypot(sums[k]!, sums[k + 1]!, sums[k + 2]!);
+    const length = Math.sqrt(sums[k]! ** 2 + sums[k + 1]! ** 2 + sums[k + 2]! ** 2);
     const scale = length > 0 ? 1 / length : 0;
     for (let c = k; c < k + 3; c++) sums[c] = sums[c]! * scale;
   }

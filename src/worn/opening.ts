@@ -89,7 +89,8 @@ const measured = (ring: readonly Turned[]): Opening => {
     ring.findIndex(({ angle }) => angle >= 0),
   );
   const [p, q] = [ring[next - 1]!, ring[next]!];
-  const back = onChord(p, q, 0).at;
+  const t = shareAt(p, q, 0);
+  const back = { x: p.x + (q.x - p.x) * t, y: p.y + (q.y - p.y) * t };
   const inner = ring.filter(({ angle }) => angle > 1e-7 && angle < 2 * Math.PI - 1e-7);
   const round = [{ ...back, angle: 0 }, ...inner, { ...back, angle: 2 * Math.PI }];
   let along = 0;
@@ -100,13 +101,11 @@ const measured = (ring: readonly Turned[]): Opening => {
   return { points, girth: along };
 };
 
-/** Where the line out of the axis at an angle crosses a chord, and the share of the chord before it. */
-const onChord = (p: Point, q: Point, angle: number): { readonly at: Point; readonly share: number } => {
+/** The share of a chord at which the line out of the axis at an angle crosses it. */
+const shareAt = (p: Point, q: Point, angle: number): number => {
   const [ux, uy] = [Math.sin(angle), -Math.cos(angle)];
-  const [dx, dy] = [q.x - p.x, q.y - p.y];
-  const cross = dx * uy - dy * ux;
-  const share = Math.abs(cross) > 1e-12 ? Math.min(1, Math.max(0, (uy * -p.x - ux * -p.y) / cross)) : 0;
-  return { at: { x: p.x + dx * share, y: p.y + dy * share }, share };
+  const cross = (q.x - p.x) * uy - (q.y - p.y) * ux;
+  return Math.abs(cross) > 1e-12 ? Math.min(1, Math.max(0, (uy * -p.x + ux * p.y) / cross)) : 0;
 };
 
 /** Broader than this by its length, an opening is drawn round (or as a polygon), and the head makes it oval. */
@@ -117,17 +116,30 @@ export const isDrawnRound = ({ points }: Opening): boolean => {
   return (Math.max(...xs) - Math.min(...xs)) / (Math.max(...ys) - Math.min(...ys)) > ROUND;
 };
 
-/** The opening at an angle from the centre back: the part of its girth before it, and how far out it stands, mm. */
-export const openingAt = ({ points, girth }: Opening, angle: number): { part: number; reach: number } => {
+/** The part of the opening's girth before an angle from the centre back. */
+export const openingPart = (opening: Opening, angle: number): number => {
+  const i = stepAt(opening, angle);
+  const [p, q] = [opening.points[i]!, opening.points[i + 1]!];
+  return (p.along + (q.along - p.along) * shareAt(p, q, angle)) / opening.girth;
+};
+
+/** How far out the opening stands at an angle from the centre back, mm. */
+export const openingReach = (opening: Opening, angle: number): number => {
+  const i = stepAt(opening, angle);
+  const [p, q] = [opening.points[i]!, opening.points[i + 1]!];
+  const t = shareAt(p, q, angle);
+  const [x, y] = [p.x + (q.x - p.x) * t, p.y + (q.y - p.y) * t];
+  return Math.sqrt(x * x + y * y);
+};
+
+const stepAt = ({ points }: Opening, angle: number): number => {
   let [low, high] = [0, points.length - 1];
   while (high - low > 1) {
     const middle = (low + high) >> 1;
     if (points[middle]!.angle <= angle) low = middle;
     else high = middle;
   }
-  const [p, q] = [points[low]!, points[high]!];
-  const { at, share } = onChord(p, q, angle);
-  return { part: (p.along + (q.along - p.along) * share) / girth, reach: Math.hypot(at.x, at.y) };
+  return low;
 };
 
 /** A closed oval looked up by the part of its girth from the centre back. */

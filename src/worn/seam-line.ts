@@ -79,16 +79,22 @@ const roundOf = (sheet: Sheet, ring: readonly Point[] | null): Round => {
 
 const toChain = (chain: readonly Point[], p: Point): number => {
   let least = Infinity;
-  for (let i = 1; i < chain.length; i++) least = Math.min(least, nearest(chain[i - 1]!, chain[i]!, p).off);
-  return least;
+  for (let i = 1; i < chain.length; i++) least = Math.min(least, squareTo(chain[i - 1]!, chain[i]!, p));
+  return Math.sqrt(least);
 };
 
-/** The share of a step at which it is nearest to a point, and how far that is, mm. */
-const nearest = (a: Point, b: Point, p: Point): { readonly t: number; readonly off: number } => {
+/** The share of a step at which it is nearest to a point. */
+const shareNearest = (a: Point, b: Point, p: Point): number => {
   const [dx, dy] = [b.x - a.x, b.y - a.y];
   const square = dx * dx + dy * dy;
-  const t = square > 0 ? Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square)) : 0;
-  return { t, off: Math.hypot(p.x - a.x - t * dx, p.y - a.y - t * dy) };
+  return square > 0 ? Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square)) : 0;
+};
+
+/** How far a point is from a step, squared. */
+const squareTo = (a: Point, b: Point, p: Point): number => {
+  const t = shareNearest(a, b, p);
+  const [ex, ey] = [p.x - a.x - t * (b.x - a.x), p.y - a.y - t * (b.y - a.y)];
+  return ex * ex + ey * ey;
 };
 
 /** A place on the edge of a net: so many knots round it, and how far (mm) from what was looked for. */
@@ -102,15 +108,18 @@ interface Place {
 const CORNER = 0.2;
 
 const placeOn = (rounds: readonly Round[], p: Point): Place => {
-  let best: Place = { round: rounds[0]!, at: 0, off: Infinity };
-  for (const round of rounds) {
-    const { flat, outer } = round;
+  let [round, step, least] = [rounds[0]!, 0, Infinity];
+  for (const one of rounds) {
+    const { flat, outer } = one;
     for (let i = 0; i < flat.length; i++) {
       if (!outer[i]) continue;
-      const { t, off } = nearest(flat[i]!, flat[i + 1 === flat.length ? 0 : i + 1]!, p);
-      if (off < best.off) best = { round, at: i + t, off };
+      const square = squareTo(flat[i]!, flat[i + 1 === flat.length ? 0 : i + 1]!, p);
+      if (square < least) [round, step, least] = [one, i, square];
     }
   }
+  const { flat } = round;
+  const at = step + shareNearest(flat[step]!, flat[(step + 1) % flat.length]!, p);
+  const best = { round, at, off: Math.sqrt(least) };
   const corner = best.round.corners.find((i) => distance(best.round.flat[i]!, p) < CORNER);
   return corner === undefined ? best : { ...best, at: corner };
 };

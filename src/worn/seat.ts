@@ -55,7 +55,7 @@ const isTop = ({ open, at }: Sheet, widest: number): boolean => {
   let [high, inner] = [-Infinity, Infinity];
   for (let k = 0; k < at.length; k += 3) {
     high = Math.max(high, at[k + 2]!);
-    inner = Math.min(inner, Math.hypot(at[k]!, at[k + 1]!));
+    inner = Math.min(inner, Math.sqrt(at[k]! ** 2 + at[k + 1]! ** 2));
   }
   return !open && (inner < MIDDLE || high > widest + SLACK);
 };
@@ -71,7 +71,7 @@ const holdOf = (sheets: readonly Sheet[]) => {
     for (let k = 0; k < at.length; k += 3) {
       const [x, y, z] = [at[k]!, at[k + 1]!, at[k + 2]!];
       const i = Math.round(partOf(x, y)) % PARTS;
-      const r = Math.hypot(x, y);
+      const r = Math.sqrt(x * x + y * y);
       // Of a straight side the upper end counts.
       if (r > reach[i]! + SAME || (r > reach[i]! - SAME && z > height[i]!)) {
         reach[i] = Math.max(r, reach[i]!);
@@ -86,7 +86,7 @@ const holdOf = (sheets: readonly Sheet[]) => {
     const widest = reach[i]! + (reach[i + 1]! - reach[i]!) * t;
     const at = height[i]! + (height[i + 1]! - height[i]!) * t;
     if (z < at - SLACK) return 0;
-    const share = Math.hypot(x, y) / widest;
+    const share = Math.sqrt(x * x + y * y) / widest;
     return Math.max(0, 1 - share * share);
   };
   return { hold, lowest: Math.min(...height) };
