@@ -71,7 +71,10 @@ test('arrow keys walk the steps, enter opens one, and the pieces light up on the
   await expect(title(tip)).toBeFocused();
   await studio.keyboard.press('Enter');
   await expect(studio.getByRole('img', { name: `Drawing: ${steps[tip]}` })).toBeVisible();
-  await expect(studio.getByRole('region', { name: 'The table' })).toContainText('Tip');
+  // The table's caption names the piece that is lit.
+  await expect(studio.locator('.table-caption')).toContainText('Tip');
+  await studio.keyboard.press('ArrowUp');
+  await expect(studio.locator('.table-caption')).toContainText('Side band');
 });
 
 test('the booklet holds every step, with the numbers of the screen', async ({ studio }) => {
