@@ -12,6 +12,7 @@ process.env[BROWSER_VARIABLE] = executablePath;
 export default defineConfig({
   testDir: import.meta.dirname,
   outputDir: join(results, 'browser'),
+  snapshotPathTemplate: '{testDir}/pictures/{arg}{ext}',
   reporter: [['list'], ['json', { outputFile: join(results, 'browser.json') }]],
   workers: 2,
   fullyParallel: true,

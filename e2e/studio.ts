@@ -1,5 +1,8 @@
 import { test as base, expect, type Page } from 'playwright/test';
 
+/** What a graphics driver in software says of its own speed when a picture is taken of what it drew. */
+const SLOW_GL = /GL Driver Message \(OpenGL, Performance/;
+
 interface Studio {
   /** What the page said or asked for that it should not have: console messages, errors, requests to elsewhere. */
   readonly complaints: string[];
@@ -16,7 +19,9 @@ export const test = base.extend<Studio>({
 
   page: async ({ page, complaints, baseURL }, use) => {
     const home = new URL(baseURL ?? '').origin;
-    page.on('console', (said) => complaints.push(`${said.type()}: ${said.text()}`));
+    page.on('console', (said) => {
+      if (!SLOW_GL.test(said.text())) complaints.push(`${said.type()}: ${said.text()}`);
+    });
     page.on('pageerror', (error) => complaints.push(`error: ${error.message}`));
     page.context().on('request', (request) => {
       if (leaves(request.url(), home)) complaints.push(`request: ${request.url()}`);

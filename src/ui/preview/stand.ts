@@ -179,7 +179,8 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
       resized.disconnect();
       canvas.removeEventListener('webglcontextlost', onLost);
       canvas.removeEventListener('webglcontextrestored', onBack);
-      scene.close();
+      // What was taken away is gone with all that was in it.
+      if (!lost) scene.close();
     },
   };
 };

@@ -1,0 +1,311 @@
+import { readFile } from 'node:fs/promises';
+import AxeBuilder from '@axe-core/playwright';
+import type { Locator, Page } from 'playwright/test';
+import { outline, painted, slider, table, tally, typedField } from './at-hand.ts';
+import { expect, test } from './studio.ts';
+
+const worn = (page: Page): Locator => page.getByRole('region', { name: 'Worn' });
+const model = (page: Page): Locator => page.getByRole('application', { name: 'The cap on a head' });
+
+const show = async (page: Page): Promise<void> => {
+  await page.getByRole('button', { name: 'Show it worn' }).click();
+  await expect(model(page)).toHaveAttribute('data-painted', /^[1-9]/);
+  await still(page);
+};
+
+const pictures = async (page: Page): Promise<number> =>
+  Number(await model(page).getAttribute('data-painted'));
+const cap = async (page: Page): Promise<string | null> => model(page).getAttribute('data-cap');
+
+/** Waits until nothing more is painted. */
+const still = (page: Page): Promise<void> =>
+  expect(async () => {
+    const before = await pictures(page);
+    await page.waitForTimeout(100);
+    expect(await pictures(page)).toBe(before);
+  }).toPass();
+
+/** The share of the picture that is neither see-through nor of one colour with its neighbour below: something is drawn there. */
+const drawnShare = (page: Page): Promise<number> =>
+  model(page)
+    .locator('canvas')
+    .evaluate(async (canvas: HTMLCanvasElement) => {
+      // The picture is only there within the frame in which it is painted: a turn of the wheel paints it.
+      canvas.dispatchEvent(new WheelEvent('wheel', { deltaY: 1, cancelable: true }));
+      await new Promise((done) => requestAnimationFrame(done));
+      const copy = new OffscreenCanvas(canvas.width, canvas.height).getContext('2d')!;
+      copy.drawImage(canvas, 0, 0);
+      const { data } = copy.getImageData(0, 0, canvas.width, canvas.height);
+      let solid = 0;
+      for (let i = 3; i < data.length; i += 4) if (data[i]! > 250) solid++;
+      return solid / (data.length / 4);
+    });
+
+test('nothing of what shows it worn is fetched before it is asked for', async ({ studio }) => {
+  await outline(studio);
+  await studio.waitForLoadState('networkidle');
+  const asked = () => studio.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name));
+  expect((await asked()).filter((name) => /Preview/.test(name))).toEqual([]);
+  await show(studio);
+  expect((await asked()).filter((name) => /Preview/.test(name)).length).toBeGreaterThan(0);
+});
+
+test('the cap on its head looks as it did', async ({ studio }) => {
+  await show(studio);
+  expect(await drawnShare(studio)).toBeGreaterThan(0.15);
+  await studio.keyboard.press('0');
+  await model(studio).press('0');
+  await still(studio);
+  await expect(model(studio)).toHaveScreenshot('flat-top-worn.png', { maxDiffPixelRatio: 0.02 });
+  await worn(studio).getByRole('button', { name: 'Front' }).click();
+  await still(studio);
+  await expect(model(studio)).toHaveScreenshot('flat-top-worn-front.png', { maxDiffPixelRatio: 0.02 });
+});
+
+test('it follows a slider together with the table', async ({ studio }) => {
+  await show(studio);
+  const thumb = slider(studio, 'Crown fullness');
+  await thumb.focus();
+  const seen = new Set([await cap(studio)]);
+  for (let i = 0; i < 6; i++) {
+    const before = await outline(studio);
+    await thumb.press('ArrowRight');
+    await expect.poll(() => outline(studio)).not.toBe(before);
+    // Drafting, drawing and painting take turns: a few frames at most.
+    await painted(studio);
+    await painted(studio);
+    seen.add(await cap(studio));
+  }
+  expect(seen.size).toBe(7);
+});
+
+test('hand, wheel, keys and views turn it; the cap stays the same', async ({ studio }) => {
+  await show(studio);
+  const same = await cap(studio);
+  const box = (await model(studio).boundingBox())!;
+  const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  const turns = async (act: () => Promise<void>): Promise<void> => {
+    const before = await pictures(studio);
+    await act();
+    await expect.poll(() => pictures(studio)).toBeGreaterThan(before);
+  };
+  await turns(async () => {
+    await studio.mouse.move(middle.x, middle.y);
+    await studio.mouse.down();
+    await studio.mouse.move(middle.x + 60, middle.y + 10, { steps: 4 });
+    await studio.mouse.up();
+  });
+  await turns(() => studio.mouse.wheel(0, -200));
+  for (const key of ['ArrowLeft', 'ArrowUp', '+', '0']) await turns(() => model(studio).press(key));
+  for (const name of ['Front', 'Side', 'Back', 'Top'])
+    await turns(() => worn(studio).getByRole('button', { name, exact: true }).click());
+  expect(await cap(studio)).toBe(same);
+});
+
+test('a piece pointed at on the head is named on the table, and one focused on the table lights on the head', async ({
+  studio,
+}) => {
+  await show(studio);
+  await worn(studio).getByRole('button', { name: 'Top', exact: true }).click();
+  const box = (await model(studio).boundingBox())!;
+  await studio.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await expect(table(studio)).toContainText(/Tip.*cut 1/);
+  await studio.mouse.move(box.x - 20, box.y + 20);
+  await still(studio);
+  const before = await pictures(studio);
+  await table(studio)
+    .getByRole('button', { name: /^Band, / })
+    .focus();
+  await expect.poll(() => pictures(studio)).toBeGreaterThan(before);
+});
+
+test('a seam pointed at in the seam check lights on the head and on the table', async ({ studio }) => {
+  await show(studio);
+  await tally(studio, /seams meet/).click();
+  await still(studio);
+  const before = await pictures(studio);
+  const laid = Number(await table(studio).getAttribute('data-painted'));
+  await studio
+    .getByRole('row', { name: /Tip to side band/ })
+    .first()
+    .hover();
+  await expect.poll(() => pictures(studio)).toBeGreaterThan(before);
+  await expect
+    .poll(async () => Number(await table(studio).getAttribute('data-painted')))
+    .toBeGreaterThan(laid);
+});
+
+const contextMessage = /CONTEXT_LOST_WEBGL/;
+const loseAnd = (page: Page, restore: boolean): Promise<void> =>
+  model(page)
+    .locator('canvas')
+    .evaluate(async (canvas: HTMLCanvasElement, back) => {
+      const lose = canvas.getContext('webgl2')!.getExtension('WEBGL_lose_context')!;
+      lose.loseContext();
+      await new Promise((done) => setTimeout(done, 100));
+      if (back) lose.restoreContext();
+    }, restore);
+
+test('a canvas that the browser takes back and gives again is painted anew', async ({
+  studio,
+  complaints,
+}) => {
+  await show(studio);
+  const same = await cap(studio);
+  await loseAnd(studio, true);
+  await expect(model(studio)).toHaveAttribute('data-painted', /^[1-9]/);
+  await expect.poll(() => drawnShare(studio)).toBeGreaterThan(0.15);
+  expect(await cap(studio)).toBe(same);
+  await typedField(studio, 'Ease').fill('2.4');
+  await expect.poll(() => cap(studio)).not.toBe(same);
+  expect(complaints.splice(0).filter((said) => !contextMessage.test(said))).toEqual([]);
+});
+
+const drawings = (page: Page): Locator => worn(page).getByRole('img');
+
+/** Four views, each with lines enough to be a cap. */
+const expectDrawn = async (page: Page): Promise<void> => {
+  await expect(drawings(page)).toHaveCount(4);
+  for (const view of ['front', 'side', 'back', 'top']) {
+    const drawing = worn(page).getByRole('img', { name: `The cap on a head, ${view}` });
+    const lines = await drawing
+      .locator('path')
+      .evaluateAll((all) => all.map((path) => (path as SVGPathElement).getTotalLength()));
+    expect(
+      lines.reduce((a, b) => a + b, 0),
+      view,
+    ).toBeGreaterThan(600);
+  }
+};
+
+test('a canvas that does not come back gives way to a line drawing', async ({ studio, complaints }) => {
+  await show(studio);
+  await loseAnd(studio, false);
+  await expect(drawings(studio).first()).toBeVisible();
+  await expectDrawn(studio);
+  expect(complaints.splice(0).filter((said) => !contextMessage.test(said))).toEqual([]);
+});
+
+test.describe('without WebGL', () => {
+  test.beforeEach(({ page }) =>
+    page.addInitScript(() => {
+      const getContext = HTMLCanvasElement.prototype.getContext;
+      HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...more: []) {
+        return kind.startsWith('webgl') ? null : getContext.call(this, kind as '2d', ...more);
+      } as typeof getContext;
+    }),
+  );
+
+  test('a line drawing from four sides follows the slider', async ({ studio }) => {
+    await studio.getByRole('button', { name: 'Show it worn' }).click();
+    await expect(drawings(studio).first()).toBeVisible();
+    await expectDrawn(studio);
+    const front = () => drawings(studio).first().locator('.edge').getAttribute('d');
+    const before = await front();
+    await slider(studio, 'Crown fullness').press('ArrowRight');
+    await expect.poll(front).not.toBe(before);
+  });
+});
+
+test.describe('where little motion is wanted', () => {
+  test.use({ reducedMotion: 'reduce' });
+
+  test('it is drawn, and turns in space only when asked to', async ({ studio }) => {
+    await studio.getByRole('button', { name: 'Show it worn' }).click();
+    await expect(drawings(studio).first()).toBeVisible();
+    await worn(studio).getByRole('button', { name: 'Turn it in space' }).click();
+    await expect(model(studio)).toHaveAttribute('data-painted', /^[1-9]/);
+  });
+});
+
+test('it takes the table’s place and gives it back, is put on to one side, and goes when hidden', async ({
+  studio,
+}) => {
+  await show(studio);
+  const straight = await cap(studio);
+  await worn(studio).getByRole('button', { name: 'Larger' }).click();
+  await expect(table(studio)).toBeHidden();
+  await worn(studio).getByText('Cloth and picture').click();
+  await worn(studio).getByLabel('Worn to one side').check();
+  await expect.poll(() => cap(studio)).not.toBe(straight);
+  await worn(studio).getByRole('button', { name: 'Beside the table' }).click();
+  await expect(table(studio)).toBeVisible();
+  // Keeping waits for a rest.
+  await studio.waitForTimeout(500);
+  await studio.reload();
+  await expect(model(studio)).toHaveAttribute('data-painted', /^[1-9]/);
+  await expect(worn(studio).getByRole('button', { name: 'Larger' })).toBeVisible();
+  await worn(studio).getByRole('button', { name: 'Hide' }).click();
+  await expect(worn(studio)).toHaveCount(0);
+  await expect(studio.getByRole('button', { name: 'Show it worn' })).toBeVisible();
+});
+
+test('cloth and pictures: a weave shows, a picture and a drawing are saved', async ({ studio }) => {
+  await show(studio);
+  await worn(studio).getByText('Cloth and picture').click();
+  const before = await pictures(studio);
+  await worn(studio).getByLabel('Cloth shown').selectOption('checked');
+  await expect.poll(() => pictures(studio)).toBeGreaterThan(before);
+  const saved = async (name: string) => {
+    const [file] = await Promise.all([
+      studio.waitForEvent('download'),
+      worn(studio).getByRole('button', { name }).click(),
+    ]);
+    return { name: file.suggestedFilename(), bytes: await readFile(await file.path()) };
+  };
+  const png = await saved('Save picture (PNG)');
+  expect(png.name).toBe('Cornet’s cap.png');
+  // The signature of every PNG, and the size in its header (ISO/IEC 15948).
+  expect([...png.bytes.subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
+  expect(png.bytes.readUInt32BE(16)).toBeGreaterThan(200);
+  const svg = await saved('Save drawing (SVG)');
+  expect(svg.name).toBe('Cornet’s cap.svg');
+  const read = await studio.evaluate((text) => {
+    const page = new DOMParser().parseFromString(text, 'image/svg+xml');
+    const root = page.documentElement;
+    return {
+      errors: page.querySelectorAll('parsererror').length,
+      title: page.querySelector('title')?.textContent,
+      views: page.querySelectorAll('g > g').length,
+      width: root.getAttribute('width'),
+      box: root.getAttribute('viewBox'),
+    };
+  }, svg.bytes.toString('utf8'));
+  expect(read).toMatchObject({ errors: 0, title: 'Cornet’s cap', views: 4 });
+  expect(Number.parseFloat(read.width!) * 3).toBeCloseTo(Number(read.box!.split(' ')[2]), 0);
+});
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test.describe(`in ${colorScheme}`, () => {
+    test.use({ colorScheme });
+
+    test('axe finds no barrier in it', async ({ studio: page }) => {
+      await show(page);
+      await worn(page).getByText('Cloth and picture').click();
+      const { violations, passes } = await new AxeBuilder({ page })
+        .include('.worn')
+        .setLegacyMode()
+        .analyze();
+      expect(passes.length).toBeGreaterThan(5);
+      expect(violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`))).toEqual([]);
+    });
+  });
+}
+
+test.describe('on a phone', () => {
+  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+
+  test('it is a strip beside the table, within the screen', async ({ studio }) => {
+    await show(studio);
+    expect(await studio.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    const [lies, stands] = [(await table(studio).boundingBox())!, (await worn(studio).boundingBox())!];
+    expect(lies.width).toBeGreaterThan(150);
+    expect(stands.x).toBeGreaterThanOrEqual(lies.x + lies.width - 1);
+    expect(stands.x + stands.width).toBeLessThanOrEqual(390);
+    for (const button of await worn(studio).getByRole('button').all()) {
+      const box = (await button.boundingBox())!;
+      expect(box.x + box.width).toBeLessThanOrEqual(390);
+      expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(24);
+    }
+  });
+});
