@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright/test';
 import { readPdf } from '../test/oracles/pdf-reader.ts';
-import { goTo, lengthIn, shown, tally, unitSwitch } from './at-hand.ts';
+import { goTo, lengthIn, outline, shown, tally, unitSwitch } from './at-hand.ts';
 import { expect, test } from './studio.ts';
 
 const boxes = (page: Page) => page.getByRole('checkbox', { name: /^Done: / });
@@ -107,4 +107,57 @@ test('the type can be large, and the words are explained where they first appear
   await studio.getByRole('checkbox', { name: 'Large type' }).check();
   expect(await size()).toBeGreaterThan(usual * 1.3);
   await expect(studio.getByRole('term').filter({ hasText: /^grain$/ })).toBeVisible();
+});
+
+test('a fitting is tried on, agreed to, and is one step of undo; it stays with the head', async ({
+  studio,
+}) => {
+  const inside = lengthIn(await tally(studio, /^Inside/).textContent());
+  await goTo(studio, 'Sewing');
+  await studio.getByText('Fitting: how does it sit?').click();
+  await studio.getByRole('checkbox', { name: 'I pinched it out at the back' }).check();
+  await studio.getByRole('textbox', { name: /pins take up/ }).fill('8 mm');
+  await expect(studio.getByText(/more room than this head wants/)).toBeVisible();
+  const flat = await outline(studio);
+
+  await studio.getByRole('button', { name: 'Show it on the table' }).click();
+  await expect.poll(() => outline(studio)).not.toBe(flat);
+  expect(lengthIn(await tally(studio, /^Inside/).textContent())).toBeCloseTo(inside - 8, 0);
+  await studio.getByRole('button', { name: 'Put it back' }).click();
+  await expect.poll(() => outline(studio)).toBe(flat);
+  await expect(studio.getByRole('button', { name: 'Undo' })).toBeDisabled();
+
+  await studio.getByRole('button', { name: 'Change the pattern' }).click();
+  await expect.poll(() => outline(studio)).not.toBe(flat);
+  await expect(studio.getByRole('heading', { name: 'Fittings of Cornet' })).toBeVisible();
+  await studio.reload();
+  await shown(studio, 'Sewing');
+  await studio.getByText('Fitting: how does it sit?').click();
+  await expect(studio.getByText(/I pinched it out at the back\. Ease/)).toBeVisible();
+  expect(lengthIn(await tally(studio, /^Inside/).textContent())).toBeCloseTo(inside - 8, 0);
+});
+
+test('a fitting that is left untold goes back by itself, and one step takes a told one back', async ({
+  studio,
+}) => {
+  await goTo(studio, 'Sewing');
+  const flat = await outline(studio);
+  await studio.getByText('Fitting: how does it sit?').click();
+  await studio.getByRole('checkbox', { name: 'The crown stands like a box' }).check();
+  await studio.getByRole('button', { name: 'Show it on the table' }).click();
+  await expect.poll(() => outline(studio)).not.toBe(flat);
+  await goTo(studio, 'Cap');
+  await expect.poll(() => outline(studio)).toBe(flat);
+  await goTo(studio, 'Sewing');
+  await studio.getByText('Fitting: how does it sit?').click();
+  await studio.getByRole('checkbox', { name: 'The crown stands like a box' }).check();
+  await studio.getByRole('checkbox', { name: 'The crown collapses' }).check();
+  await expect(studio.getByText(/pull crown fullness two ways/)).toBeVisible();
+  await expect(studio.getByRole('button', { name: 'Change the pattern' })).toBeHidden();
+  await studio.getByRole('checkbox', { name: 'The crown collapses' }).uncheck();
+  await studio.getByRole('button', { name: 'Change the pattern' }).click();
+  await expect.poll(() => outline(studio)).not.toBe(flat);
+  await studio.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(() => outline(studio)).toBe(flat);
+  await expect(studio.getByRole('button', { name: 'Undo' })).toBeDisabled();
 });

@@ -5,7 +5,7 @@ import type { Point } from '../geometry/point.ts';
 import type { Cloth } from '../pattern/piece.ts';
 import type { PaperName, PaperSpec } from '../print/paper.ts';
 import { defaultSpec } from './default-spec.ts';
-import type { CapSpec, HeadSpec, Spec } from './spec.ts';
+import type { CapSpec, FitNote, HeadSpec, Spec } from './spec.ts';
 
 /** The form of saved specs. Raise it when the form changes, and add the step from the old one to `migrations`. */
 export const SPEC_VERSION = 1;
@@ -37,7 +37,7 @@ export const decodeSpec = (saved: unknown): Decoded => {
   const repaired: string[] = [];
   const data = migrated(saved.spec, saved.version);
   const spec: Spec = {
-    head: decodeHead(reader(data.head, 'head', repaired)),
+    head: decodeHead(reader(data.head, 'head', repaired), isData(data.head) ? data.head.fittings : undefined),
     cap: decodeCap(data.cap, repaired),
     cloths: decodeCloths(data.cloths, repaired),
     paper: decodePaper(reader(data.paper, 'paper', repaired)),
@@ -107,7 +107,24 @@ const reader = (data: unknown, path: string, repaired: string[]): Reader => {
   };
 };
 
-const decodeHead = ({ take }: Reader): HeadSpec => {
+/** Notes that can be read; others go without a word, since nothing follows from them. */
+const fittingsOf = (data: unknown): readonly FitNote[] =>
+  Array.isArray(data) ? data.filter(isNote).slice(-MOST_NOTES) : [];
+
+const MOST_NOTES = 20;
+const MOST_FOUND = 20;
+
+const isNote = (data: unknown): data is FitNote =>
+  isData(data) &&
+  isName(data.date) &&
+  isName(data.style) &&
+  Array.isArray(data.found) &&
+  data.found.length <= MOST_FOUND &&
+  data.found.every(isName) &&
+  isData(data.changed) &&
+  Object.values(data.changed).every((pair) => isRow(2, 2)(pair));
+
+const decodeHead = ({ take }: Reader, fittings: unknown): HeadSpec => {
   const { head } = defaultSpec;
   return {
     name: take('name', isName, head.name),
@@ -115,6 +132,7 @@ const decodeHead = ({ take }: Reader): HeadSpec => {
     length: take('length', isNumberOrNull, head.length),
     breadth: take('breadth', isNumberOrNull, head.breadth),
     arc: take('arc', isNumberOrNull, head.arc),
+    ...(fittings === undefined ? {} : { fittings: fittingsOf(fittings) }),
   };
 };
 

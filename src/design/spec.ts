@@ -4,6 +4,17 @@ import type { Cloths } from '../cloth/cloth.ts';
 import type { PaperSpec } from '../print/paper.ts';
 import type { Unit } from '../units.ts';
 
+/** What was found when a cap was tried on, and what was changed for it. */
+export interface FitNote {
+  /** As 2026-11-25. */
+  readonly date: string;
+  readonly style: string;
+  /** What the wearer found, in words. */
+  readonly found: readonly string[];
+  /** By the names of the parameter tables: the value before and after. */
+  readonly changed: Readonly<Record<string, readonly [number, number]>>;
+}
+
 /** One measured head, mm. Up to three readings of the girth are averaged. */
 export interface HeadSpec {
   readonly name: string;
@@ -11,6 +22,8 @@ export interface HeadSpec {
   readonly length: number | null;
   readonly breadth: number | null;
   readonly arc: number | null;
+  /** Its fittings, the latest last. */
+  readonly fittings?: readonly FitNote[];
 }
 
 export interface CapSpec {

@@ -47,7 +47,7 @@ export const writeField = (spec: Spec, id: FieldId, value: ParameterValue): Spec
 export const sameValue = (a: ParameterValue, b: ParameterValue): boolean =>
   Array.isArray(a) && Array.isArray(b) ? a.length === b.length && a.every((n, i) => n === b[i]) : a === b;
 
-type HeadKey = Exclude<keyof HeadSpec, 'readings'>;
+type HeadKey = Exclude<keyof HeadSpec, 'readings' | 'fittings'>;
 type PaperKey = keyof PaperSpec;
 
 const halves = (id: FieldId): [string, string] => {

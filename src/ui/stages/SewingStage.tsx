@@ -6,6 +6,7 @@ import { light, lightSeam, untickAll } from '../../state/actions.ts';
 import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { BookletDownload } from '../sewing/BookletDownload.tsx';
+import { Fitting } from '../sewing/Fitting.tsx';
 import { guideNow } from '../sewing/guide-now.ts';
 import { KeepAwake } from '../sewing/KeepAwake.tsx';
 import { ForAChild, Needs } from '../sewing/Needs.tsx';
@@ -42,6 +43,7 @@ const Sewing = ({ draft }: { readonly draft: Draft }) => {
       <Needs tools={tools} notions={notions} />
       <StepList now={now} key={draft.spec.cap.style} />
       <BookletDownload draft={draft} now={now} />
+      <Fitting draft={draft} key={`fit ${draft.spec.cap.style}`} />
       <ForAChild open={draft.finishedGirth < CHILD} />
     </div>
   );

@@ -1,0 +1,127 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { defaultsOf, type Values } from '../../src/caps/parameter.ts';
+import { fetchStyles } from '../../src/caps/registry.ts';
+import type { Style } from '../../src/caps/style.ts';
+import { pathLength } from '../../src/geometry/measure.ts';
+import { type FindingId, findings } from '../../src/guide/fitting/findings.ts';
+import { type Fitted, type Found, fittingOf } from '../../src/guide/fitting/fitting-of.ts';
+import { say } from '../../src/words.ts';
+import { head } from './caps.ts';
+import { readingEase } from './flesch.ts';
+
+let styles: readonly Style[] = [];
+beforeAll(async () => {
+  styles = await fetchStyles();
+});
+
+const on = (id: string, wishes: Values = {}): Fitted => {
+  const style = styles.find((one) => one.id === id)!;
+  const values = { ...defaultsOf(style.parameters), ...wishes };
+  return { style, values, head, finishedGirth: style.draft(values, head).finishedGirth };
+};
+const found = (...ids: FindingId[]): readonly Found[] => ids.map((id) => ({ id }));
+const mended = (fitted: Fitted, changes: ReturnType<typeof fittingOf>['changes']): Values => ({
+  ...fitted.values,
+  ...Object.fromEntries(changes.map(({ key, to }) => [key, to])),
+});
+
+describe('a fitting', () => {
+  test('names a cause and a change that can be sewn, for every finding and every style', () => {
+    const without: string[] = [];
+    for (const style of styles) {
+      const fitted = on(style.id);
+      for (const { id } of findings) {
+        const { advice, changes } = fittingOf(found(id), fitted);
+        expect(advice).toHaveLength(1);
+        expect(say(advice[0]!.cause, 'cm').length).toBeGreaterThan(20);
+        if (changes.length === 0) without.push(`${style.id}: ${id}`);
+        for (const { key, from, to } of changes) {
+          expect(from, `${style.id} ${id}`).toBe(fitted.values[key]);
+          expect(to).not.toBe(from);
+        }
+        expect(style.problems(mended(fitted, changes), head), `${style.id} ${id}`).toEqual([]);
+      }
+    }
+    // Only a hat without a visor cannot slope it, and a crown without such a measure cannot be changed by it.
+    const visorless = styles
+      .filter(({ parameters }) => !('visorDrop' in parameters))
+      .map(({ id }) => `${id}: visorUp`);
+    for (const one of visorless) expect(without).toContain(one);
+    expect(without.filter((one) => /tight|loose|pinched|ears|temples/.test(one))).toEqual([]);
+  });
+
+  test('makes the opening longer or shorter by what the tape or the pins say, measured on the lower edge', () => {
+    const lowerEdge = (fitted: Fitted, values: Values): number => {
+      const { pattern } = fitted.style.draft(values, head);
+      const seam = pattern.seams.find(({ id }) => id === 'lowerEdge')!;
+      return seam.a.reduce((sum, { piece, edge, from = 0, to }) => {
+        const path = pattern.pieces
+          .find(({ id }) => id === piece)!
+          .outline.find(({ name }) => name === edge)!.path;
+        return sum + (to ?? pathLength(path)) - from;
+      }, 0);
+    };
+    for (const id of ['flat-top', 'gored', 'bucket']) {
+      const fitted = on(id, { ease: 20 });
+      const before = lowerEdge(fitted, fitted.values);
+      const by = (one: FindingId, amount: number): number =>
+        lowerEdge(fitted, mended(fitted, fittingOf([{ id: one, amount }], fitted).changes)) - before;
+      expect(by('tight', 6)).toBeCloseTo(6, 3);
+      expect(by('loose', 5)).toBeCloseTo(-5, 3);
+      expect(by('pinched', 8)).toBeCloseTo(-8, 3);
+    }
+  });
+
+  test('moves each the way the trade would: tight wants ease, a visor that points up wants drop, a box wants fullness (common practice)', () => {
+    const way = (style: string, id: FindingId, wishes: Values = {}): readonly [string, number] => {
+      const [change] = fittingOf(found(id), on(style, wishes)).changes;
+      return [change!.key, Math.sign(change!.to - change!.from)];
+    };
+    expect(way('flat-top', 'tight')).toEqual(['ease', 1]);
+    expect(way('flat-top', 'visorUp')).toEqual(['visorDrop', 1]);
+    expect(way('flat-top', 'box')).toEqual(['crownFullness', 1]);
+    expect(way('flat-top', 'collapses')).toEqual(['crownFullness', -1]);
+    expect(way('gored', 'collapses')).toEqual(['goreFullness', -1]);
+    expect(way('gored', 'ears')).toEqual(['crownRoom', -1]);
+    expect(way('three-piece', 'ears')).toEqual(['crownHeight', -1]);
+    expect(way('flat-top', 'temples')).toEqual(['visorLength', -1]);
+    expect(way('gored', 'temples', { visorSource: 'none' })).toEqual(['ease', -1]);
+    expect(way('flat-top', 'seamsPull')).toEqual(['liningTake', -1]);
+    expect(way('flat-top', 'seamsPull', { lining: false })).toEqual(['crownFullness', 1]);
+  });
+
+  test('does not contradict itself in silence: what pulls two ways changes nothing and is told', () => {
+    const { changes, conflicts } = fittingOf(found('tight', 'pinched', 'visorUp'), on('flat-top'));
+    expect(conflicts).toHaveLength(1);
+    expect(conflicts[0]!.titles).toEqual(['It is tight', 'I pinched it out at the back']);
+    expect(changes.map(({ key }) => key)).toEqual(['visorDrop']);
+  });
+
+  test('takes the larger of two that pull one way', () => {
+    const fitted = on('flat-top', { ease: 20 });
+    const { changes } = fittingOf(
+      [
+        { id: 'loose', amount: 4 },
+        { id: 'pinched', amount: 9 },
+      ],
+      fitted,
+    );
+    expect(changes).toHaveLength(1);
+    expect(changes[0]!.to).toBeCloseTo(11, 9);
+  });
+
+  test('stops at what can be sewn and at the end of the range', () => {
+    const fitted = on('flat-top', { ease: 2 });
+    const [change] = fittingOf([{ id: 'loose', amount: 500 }], fitted).changes;
+    const row = fitted.style.parameters.ease!;
+    expect('min' in row && change!.to).toBe('min' in row ? row.min : null);
+  });
+
+  test('reads easily', () => {
+    for (const style of styles) {
+      const { advice } = fittingOf(found(...findings.map(({ id }) => id)), on(style.id));
+      const text = advice.map(({ cause }) => say(cause, 'cm')).join(' ');
+      expect(readingEase(text), style.id).toBeGreaterThanOrEqual(60);
+    }
+  });
+});
