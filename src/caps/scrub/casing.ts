@@ -67,13 +67,13 @@ const backMarks = (length: number, height: number, name: string): readonly Piece
 
 const stretchFigure = (length: number): Figure => ({
   name: 'Drawn in behind',
-  formula: 'finished girth × 40 %',
+  formula: 'length of the casing × 40 %',
   worked: words`${exactMm(length)} × ${ratio(DRAWN_IN)} = ${exactMm(drawnIn(length))}`,
 });
 
 export const elasticFigure = (length: number, { elasticLength }: ScrubValues): Figure => ({
   name: 'Girth when the elastic rests',
-  formula: 'finished girth − what is drawn in + elastic',
+  formula: 'length of the casing − what is drawn in + elastic',
   worked: words`${exactMm(length)} − ${exactMm(drawnIn(length))} + ${exactMm(elasticLength)} = ${exactMm(restingGirth(length, elasticLength))}`,
 });
 

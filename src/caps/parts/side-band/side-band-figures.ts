@@ -54,20 +54,20 @@ const levelFigures = (
 ): readonly Figure[] => {
   const { rimGirth, openingGirth, height } = slope;
   const fullness = rimGirth - openingGirth;
+  const apart = Math.abs(fullness);
+  const flares = fullness >= 0;
+  const more = gather === 0 && flares ? 'fullness' : 'difference of the edges';
   const lean: Figure = {
-    name: 'Lean from upright',
-    formula: 'arcsine of fullness ÷ (2π × height)',
-    worked: words`arcsin(${exactMm(fullness)} ÷ (6.2832 × ${exactMm(height)})) = ${radians(Math.asin(Math.min(1, reachOf(slope) / height)))}`,
+    name: flares ? 'Lean from upright' : 'Lean from upright, inwards',
+    formula: `arcsine of ${more} ÷ (2π × height)`,
+    worked: words`arcsin(${exactMm(apart)} ÷ (6.2832 × ${exactMm(height)})) = ${radians(Math.asin(Math.min(1, Math.abs(reachOf(slope)) / height)))}`,
   };
   const leans = gather === 0 ? [lean] : [];
   // Does the crown go straight up? Then the piece is a rectangle and has no radius.
-  if (!isRound(slope.rim) || Math.abs(fullness) < 1e-6) return leans;
-  const apart = Math.abs(fullness);
+  if (!isRound(slope.rim) || apart < 1e-6) return leans;
   const bottom = (openingGirth * height) / apart;
-  const [lower, more, sign] =
-    gather === 0
-      ? [girthName, 'fullness', '+' as const]
-      : ['lower edge', 'difference of the edges', fullness > 0 ? ('+' as const) : ('−' as const)];
+  const lower = gather === 0 ? girthName : 'lower edge';
+  const sign = flares ? '+' : '−';
   return [
     ...leans,
     {

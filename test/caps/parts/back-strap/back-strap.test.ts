@@ -28,6 +28,15 @@ describe('the fastening of an opening at the back', () => {
     }
   });
 
+  it('goes less far round inside than outside where cloth lies between', () => {
+    for (const values of [strap, elastic]) {
+      const { pieces, outer, inner } = backStrap(values, WIDTH, 0.98);
+      const walk = walker(pieces);
+      expectNear(walk([inner.toRight]).length, 0.98 * walk([outer.toRight]).length, 1e-9);
+      expectNear(walk([inner.fromLeft]).length, 0.98 * walk([outer.fromLeft]).length, 1e-9);
+    }
+  });
+
   it('marks where it meets the centre back and the edge of the opening on every edge that is sewn there', () => {
     for (const values of [strap, elastic]) {
       const { pieces, outer, inner } = backStrap(values, WIDTH);
