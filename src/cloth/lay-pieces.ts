@@ -130,9 +130,9 @@ const counterClockwise = (ring: readonly Point[]): readonly Point[] => {
   return twice < 0 ? ring.toReversed() : ring;
 };
 
-/** Along the grain; the other way round too where there is no nap; on the true bias where it is allowed. */
-const rotationsOn = ({ nap, bias }: ClothSpec): readonly number[] => {
+/** Along the grain; the other way round, and across if that is allowed, where there is no nap; on the true bias where it is allowed. */
+const rotationsOn = ({ nap, cross, bias }: ClothSpec): readonly number[] => {
   const eighth = Math.PI / 4;
-  const ways = bias ? [0, eighth, -eighth] : [0];
+  const ways = [0, ...(cross && !nap ? [2 * eighth] : []), ...(bias ? [eighth, -eighth] : [])];
   return nap ? ways : [...ways, ...ways.map((turn) => turn + Math.PI)];
 };

@@ -213,6 +213,7 @@ const decodeCloth = ({ take }: Reader, usual: ClothSpec): ClothSpec => ({
   thickness: take('thickness', isNumber, usual.thickness),
   width: take('width', isNumber, usual.width),
   nap: take('nap', isBoolean, usual.nap),
+  cross: take('cross', isBoolean, usual.cross),
   bias: take('bias', isBoolean, usual.bias),
   shrinkLength: take('shrinkLength', isNumber, usual.shrinkLength),
   shrinkWidth: take('shrinkWidth', isNumber, usual.shrinkWidth),

@@ -21,11 +21,12 @@ const firstCap: CapSpec = {
 };
 
 /** Cloth that does not count until it is measured: without thickness and without shrinkage. Widths are the usual ones. */
-const plainCloth = (width: number): ClothSpec => ({
+const plainCloth = (width: number, cross: boolean): ClothSpec => ({
   kind: 'other',
   thickness: 0,
   width,
   nap: false,
+  cross,
   bias: false,
   shrinkLength: 0,
   shrinkWidth: 0,
@@ -37,10 +38,10 @@ const plainCloth = (width: number): ClothSpec => ({
 });
 
 const plainCloths: Cloths = {
-  outer: plainCloth(1400),
-  lining: plainCloth(1400),
-  interlining: plainCloth(900),
-  stiffener: plainCloth(500),
+  outer: plainCloth(1400, false),
+  lining: plainCloth(1400, true),
+  interlining: plainCloth(900, true),
+  stiffener: plainCloth(500, true),
 };
 
 const plainPaper: PaperSpec = {

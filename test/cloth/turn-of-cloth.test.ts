@@ -8,6 +8,7 @@ const cloth = (thickness: number): ClothSpec => ({
   thickness,
   width: 1400,
   nap: false,
+  cross: false,
   bias: false,
   shrinkLength: 0,
   shrinkWidth: 0,

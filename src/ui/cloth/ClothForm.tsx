@@ -10,6 +10,7 @@ import { Switch } from '../controls/Switch.tsx';
 /** What is known of one cloth. */
 export const ClothForm = ({ cloth }: { readonly cloth: Cloth }) => {
   const washed = useStudio((s) => s.wish.cloths[cloth].washed);
+  const nap = useStudio((s) => s.wish.cloths[cloth].nap);
   const flat = cloth === 'stiffener';
   return (
     <>
@@ -29,6 +30,7 @@ export const ClothForm = ({ cloth }: { readonly cloth: Cloth }) => {
       {!flat && (
         <>
           <Switch field={`cloth.${cloth}.nap`} parameter={NAP} />
+          {!nap && <Switch field={`cloth.${cloth}.cross`} parameter={CROSS} />}
           <Switch field={`cloth.${cloth}.bias`} parameter={BIAS} />
           <Switch field={`cloth.${cloth}.washed`} parameter={WASHED} />
           {!washed && (
@@ -64,6 +66,10 @@ const THICKNESS_HELP: Readonly<Record<Cloth, string>> = {
 const NAP = {
   label: 'Nap or one-way print',
   help: 'Corduroy, velvet, brushed cloth: all pieces lie the same way up.',
+};
+const CROSS = {
+  label: 'Across allowed',
+  help: 'Pieces may lie across the cloth where that saves some: usual for lining and interlining.',
 };
 const BIAS = { label: 'Bias allowed', help: 'Pieces may be turned by 45° where that saves cloth.' };
 const WASHED = { label: 'Washed before cutting', help: 'It has shrunk already, and is cut as drawn.' };

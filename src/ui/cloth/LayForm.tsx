@@ -11,6 +11,7 @@ import { Measure } from '../controls/Measure.tsx';
 import { lengthNotation } from '../controls/notation.ts';
 import { Switch } from '../controls/Switch.tsx';
 import { Figures, Said } from '../Said.tsx';
+import { LayDownload } from './LayDownload.tsx';
 import { betterLay, chooseCloth, freeAll, keepLay, stopLaying } from './lay-now.ts';
 import { ScrapForm } from './ScrapForm.tsx';
 import { useLay } from './use-lay.ts';
@@ -51,6 +52,7 @@ export const LayForm = () => {
             <progress value={progress} aria-label="Laying closer" />
           </>
         )}
+        <LayDownload />
         {pins.length > 0 && (
           <button type="button" onClick={freeAll}>
             Let go of all pieces

@@ -76,6 +76,9 @@ export const Shopping = () => {
   );
 };
 
+const widthWords = (mm: number, unit: Unit): string =>
+  unit === 'cm' ? `${Math.round(mm / 10)} cm` : formatLength(mm, unit);
+
 const ClothTable = ({ list, unit }: { readonly list: ShoppingList; readonly unit: Unit }) => (
   <div className="scrolls">
     <table>
@@ -85,7 +88,7 @@ const ClothTable = ({ list, unit }: { readonly list: ShoppingList; readonly unit
           <th scope="col">Yours</th>
           {list.cloths[0]?.common.map(({ width }) => (
             <th scope="col" key={width}>
-              <Figures text={formatLength(width, unit)} />
+              <Figures text={widthWords(width, unit)} />
             </th>
           ))}
         </tr>

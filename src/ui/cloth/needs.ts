@@ -1,4 +1,5 @@
 import { commonWidths } from '../../cloth/buying.ts';
+import { type ClothLay, clothLay } from '../../cloth/cloth-lay.ts';
 import type { LayAnswer, LayOrder } from '../../cloth/lay-messages.ts';
 import { layPieces } from '../../cloth/lay-pieces.ts';
 import { layTask } from '../../cloth/lay-task.ts';
@@ -39,7 +40,7 @@ const needAt = async (
   width: number,
   signal: AbortSignal,
 ): Promise<ClothNeed> => {
-  const bolt = { ...spec.cloths[cloth], width, length: null };
+  const bolt = { ...spec.cloths[cloth], width, length: null, scraps: [] };
   const layout = await firstLayout(worker, {
     task: layTask(layPieces(cutting, cloth, bolt), bolt),
     seed: 1,
@@ -47,6 +48,28 @@ const needAt = async (
   });
   signal.throwIfAborted();
   return { width, length: layout === null || layout.unplaced.length > 0 ? null : layout.length };
+};
+
+/** The lay of every cloth of a draft as it is at hand; `shown` is the one on the table, which a hand may have changed. */
+export const laysOf = async (draft: Draft, shown: ClothLay | null): Promise<readonly ClothLay[]> => {
+  const worker = new Worker(new URL('../../cloth/lay.worker.ts', import.meta.url), { type: 'module' });
+  try {
+    const lays: ClothLay[] = [];
+    for (const cloth of [...usedIn(draft), 'stiffener' as const]) {
+      const spec = draft.spec.cloths[cloth];
+      const pieces = layPieces(draft.cutting, cloth, spec);
+      if (pieces.length === 0) continue;
+      if (shown?.cloth === cloth) {
+        lays.push(shown);
+        continue;
+      }
+      const layout = await firstLayout(worker, { task: layTask(pieces, spec), seed: 1, time: 0 });
+      if (layout !== null) lays.push(clothLay(cloth, spec, pieces, layout));
+    }
+    return lays;
+  } finally {
+    worker.terminate();
+  }
 };
 
 /** The best of the first answers to an order; null where it could not be laid at all. */

@@ -1,0 +1,99 @@
+import { lengthBought, toBuy } from '../cloth/buying.ts';
+import type { ClothLay } from '../cloth/cloth-lay.ts';
+import { clothNames } from '../drawing/cut-words.ts';
+import { drawLay, laySize } from '../drawing/draw-lay.ts';
+import type { Mark } from '../drawing/drawing.ts';
+import { dateWords } from '../drawing/label-words.ts';
+import { textStyles } from '../drawing/roles.ts';
+import { movedMarks } from '../drawing/steps/moved-mark.ts';
+import { textWidth } from '../drawing/text-width.ts';
+import { point } from '../geometry/point.ts';
+import { formatLength, type Unit } from '../units.ts';
+import type { PaperSpec } from './paper.ts';
+import type { Heading, Sheet, SheetSet } from './sheet.ts';
+import { sheetGrid } from './sheet-grid.ts';
+import { pageSize } from './sheet-size.ts';
+import { text } from './tag.ts';
+
+const MARGIN = 12;
+const HEAD = 20;
+
+const paperFor = (unit: Unit): PaperSpec => ({
+  paper: unit === 'in' ? 'letter' : 'a4',
+  orientation: 'portrait',
+  margin: MARGIN,
+  join: 'butt',
+  overlap: 0,
+  halves: false,
+  measuredAcross: 100,
+  measuredDown: 100,
+});
+
+/** The cutting lays of a cap, a page for each cloth, as large as the page allows. */
+export const laySheets = (lays: readonly ClothLay[], heading: Heading): SheetSet => {
+  const paper = paperFor(heading.unit);
+  const page = pageSize(paper);
+  const room = { width: page.width - 2 * MARGIN, height: page.height - 2 * MARGIN };
+  const sheets = lays.map((lay, i): Sheet => {
+    const size = laySize(lay);
+    const k = Math.min(room.width / size.width, (room.height - HEAD) / size.height);
+    const top = room.height - HEAD - k * size.height;
+    const marks = [...headMarks(lay, heading, k, room), ...movedMarks(drawLay(lay, k), point(0, top))];
+    return {
+      name: `Lay ${i + 1}`,
+      cell: null,
+      number: i + 1,
+      of: lays.length,
+      marks: movedMarks(marks, point(MARGIN, MARGIN)),
+      shows: null,
+    };
+  });
+  return {
+    heading,
+    title: `${heading.cap === '' ? 'Cap' : heading.cap}, cutting lay`,
+    paper,
+    page,
+    scale: { across: 1, up: 1 },
+    sheets,
+    pieces: [],
+    grid: sheetGrid(paper),
+    naiveCount: sheets.length,
+    saved: 0,
+    problems: [],
+  };
+};
+
+const headMarks = (
+  lay: ClothLay,
+  { cap, wearer, date, unit }: Heading,
+  k: number,
+  room: { readonly width: number; readonly height: number },
+): readonly Mark[] => {
+  const title = `Cutting lay, ${clothNames[lay.cloth].toLowerCase()}`;
+  const lines = [
+    [cap, wearer === '' ? '' : `for ${wearer}`, dateWords(date)].filter((part) => part !== '').join(' · '),
+    `${groundWords(lay, unit)}. Drawn 1 : ${Math.round(1 / k)}.`,
+  ];
+  const { size } = textStyles.label;
+  const fitted = Math.min(size, room.width / Math.max(...lines.map((words) => textWidth(words))));
+  return [
+    text('title', point(0, room.height - 3.5), [title], 6),
+    text('label', point(0, room.height - 12.5), lines, fitted),
+  ];
+};
+
+/** What it is laid on and what it takes. */
+const groundWords = (lay: ClothLay, unit: Unit): string => {
+  const length = (mm: number): string => formatLength(mm, unit);
+  const left = lay.left.length > 0 ? `; ${lay.left.length} pieces find no place` : '';
+  if (lay.scraps.length > 0)
+    return `On ${lay.scraps.length === 1 ? 'one scrap' : `${lay.scraps.length} scraps`}${left}`;
+  const wide = lay.folded
+    ? `${length(2 * lay.width)} wide, folded to ${length(lay.width)}`
+    : `${length(lay.width)} wide`;
+  const takes =
+    lay.remnant === null
+      ? `takes ${length(lay.length)}: buy ${lengthBought(toBuy(lay.length, unit), unit)}`
+      : `takes ${length(lay.length)} of ${length(lay.remnant)}`;
+  return `Cloth ${wide}, ${takes}${left}`;
+};

@@ -1,0 +1,50 @@
+import { useState } from 'react';
+import { derived } from '../../state/derived.ts';
+import { useStudio } from '../../state/studio.ts';
+import { fileName, hand } from '../paper/hand.ts';
+import { today } from '../today.ts';
+import { layNow } from './lay-now.ts';
+import { laysOf } from './needs.ts';
+
+type Work = 'resting' | 'working' | 'done' | 'failed';
+
+/** The lay of every cloth as pages to take to the table. */
+export const LayDownload = () => {
+  const [work, setWork] = useState<Work>('resting');
+  const start = async (): Promise<void> => {
+    const { good, wish } = useStudio.getState();
+    const { draft } = derived(good);
+    if (draft === null) return;
+    setWork('working');
+    try {
+      const [{ laySheets }, { makePdf }] = await Promise.all([
+        import('../../print/lay-sheets.ts'),
+        import('../../print/make-pdf.ts'),
+      ]);
+      const heading = {
+        cap: good.cap.name.trim(),
+        wearer: good.head.name.trim(),
+        finishedGirth: draft.finishedGirth,
+        date: today(),
+        unit: wish.unit,
+      };
+      const lays = await laysOf(draft, layNow().lay);
+      hand(await makePdf(laySheets(lays, heading)), `${fileName(heading.cap)}, cutting lay.pdf`);
+      setWork('done');
+    } catch (error) {
+      console.error(error);
+      setWork('failed');
+    }
+  };
+  return (
+    <>
+      <button type="button" disabled={work === 'working'} onClick={() => void start()}>
+        Download cutting lay PDF
+      </button>
+      <p className="help" role="status">
+        {work === 'done' && 'The cutting lay is with your browser’s downloads, a page for each cloth.'}
+        {work === 'failed' && 'The cutting lay could not be written. Please try again.'}
+      </p>
+    </>
+  );
+};
