@@ -23,11 +23,12 @@ export interface LayPiece extends NestPiece {
   readonly nameAt: Point;
 }
 
-/** Every outline that one cloth has to give, each copy by itself; of folded cloth each pair, half or single. */
+/** Every outline that one cloth has to give for some caps of a pattern, each copy by itself; of folded cloth each pair, half or single. */
 export const layPieces = (
   { pieces, allowances }: Pattern,
   cloth: Cloth,
   spec: ClothSpec,
+  caps = 1,
 ): readonly LayPiece[] =>
   pieces.flatMap((piece) =>
     piece.cuts
@@ -37,8 +38,8 @@ export const layPieces = (
         const cut =
           cloth === 'interlining' ? piece.outline.map(({ path }) => path) : cutLine(piece, allowances);
         return spec.folded
-          ? foldedLays(piece, cut, count, mirrored, spec)
-          : singleLays(piece, cut, count, mirrored, spec);
+          ? foldedLays(piece, cut, count * caps, mirrored * caps, spec)
+          : singleLays(piece, cut, count * caps, mirrored * caps, spec);
       }),
   );
 

@@ -1,14 +1,11 @@
-import { floorOf } from '../nesting/floor.ts';
-import { lay, orders } from '../nesting/lay.ts';
+import { improving } from '../nesting/improve.ts';
 import type { Layout } from '../nesting/layout.ts';
-import { layoutOf } from '../nesting/layout-of.ts';
-import { planOf } from '../nesting/plan.ts';
-import type { Task } from '../nesting/task.ts';
 import type { LayAnswer, LayOrder } from './lay-messages.ts';
 
+/** Lays pieces off the page's own thread: an answer at once, then better ones for as long as was asked. */
 self.addEventListener('message', ({ data }: MessageEvent<LayOrder>) => {
   try {
-    for (const layout of first(data.task)) say({ kind: 'layout', layout });
+    answer(data);
     say({ kind: 'finished' });
   } catch (error) {
     say({ kind: 'failed', message: error instanceof Error ? error.message : String(error) });
@@ -17,19 +14,21 @@ self.addEventListener('message', ({ data }: MessageEvent<LayOrder>) => {
 
 const say = (answer: LayAnswer): void => self.postMessage(answer);
 
-function* first(task: Task): Generator<Layout> {
-  const plan = planOf(task);
-  let best: Layout | null = null;
-  for (const order of orders(floorOf(plan))) {
-    const floor = floorOf(plan);
-    lay(floor, order);
-    const found = layoutOf(floor);
-    if (
-      best !== null &&
-      !(found.unplaced.length < best.unplaced.length || (found.length ?? 0) < (best.length ?? 0))
-    )
-      continue;
-    best = found;
-    yield found;
+const answer = ({ task, seed, time }: LayOrder): void => {
+  const start = performance.now();
+  let last: Layout | null = null;
+  let told = 0;
+  for (const { layout } of improving(task, seed)) {
+    if (layout !== last) say({ kind: 'layout', layout });
+    last = layout;
+    const done = performance.now() - start;
+    if (done >= time) return;
+    if (done - told > TELL) {
+      told = done;
+      say({ kind: 'progress', done: done / time });
+    }
   }
-}
+};
+
+/** Progress is told this often, ms. */
+const TELL = 200;

@@ -22,6 +22,13 @@ describe('what has to be laid on a cloth', () => {
     expect(new Set(all.map(({ id }) => id)).size).toBe(all.length);
   });
 
+  test('is as much again for every further cap', () => {
+    expect(layPieces(cutting, 'outer', spec(), 3)).toHaveLength(3 * pieces('outer').length);
+    // Two tips are a pair on folded cloth: neither has to lie on the fold.
+    const two = named(layPieces(cutting, 'outer', spec({ folded: true }), 2), 'tip');
+    expect(two.map(({ layers }) => layers)).toEqual(['both']);
+  });
+
   test('has its grain along the cloth: a band is as long along x as it is cut', () => {
     const [band] = named(pieces('outer'), 'band');
     const { min, max } = boxOf(band!.polygon);

@@ -12,14 +12,14 @@ import { lengthNotation } from '../controls/notation.ts';
 import { Switch } from '../controls/Switch.tsx';
 import { Figures, Said } from '../Said.tsx';
 import { LayDownload } from './LayDownload.tsx';
-import { betterLay, chooseCloth, freeAll, keepLay, stopLaying } from './lay-now.ts';
+import { betterLay, chooseCloth, freeAll, keepLay, putCaps, stopLaying } from './lay-now.ts';
 import { ScrapForm } from './ScrapForm.tsx';
 import { useLay } from './use-lay.ts';
 
 /** Which cloth is laid, how it lies, what it takes. */
 export const LayForm = () => {
   useEffect(keepLay, []);
-  const { cloth, lay, pins, progress } = useLay();
+  const { cloth, lay, caps, pins, progress } = useLay();
   const onScraps = useStudio((s) => s.wish.cloths[cloth].scraps.length > 0);
   return (
     <section className="lay-form" aria-label="Cutting lay">
@@ -37,6 +37,7 @@ export const LayForm = () => {
           />
         </>
       )}
+      <Caps count={caps} />
       <ScrapForm cloth={cloth} />
       {lay && <Answer lay={lay} />}
       <div className="actions">
@@ -60,6 +61,30 @@ export const LayForm = () => {
         )}
       </div>
     </section>
+  );
+};
+
+const MOST_CAPS = 20;
+
+/** How many of this cap are cut from the same cloth: a whole band's. */
+const Caps = ({ count }: { readonly count: number }) => {
+  const id = useId();
+  return (
+    <div className="control">
+      <label htmlFor={id}>Caps in this lay</label>
+      <input
+        id={id}
+        className="figures"
+        type="number"
+        min={1}
+        max={MOST_CAPS}
+        value={count}
+        onChange={({ target }) => {
+          const caps = target.valueAsNumber;
+          if (Number.isInteger(caps) && caps >= 1 && caps <= MOST_CAPS) putCaps(caps);
+        }}
+      />
+    </div>
   );
 };
 

@@ -12,6 +12,8 @@ export interface LayNow {
   readonly cloth: Cloth;
   /** Null until the first answer is there. */
   readonly lay: ClothLay | null;
+  /** How many caps are laid together. */
+  readonly caps: number;
   /** What has been put down by hand, and stays. */
   readonly pins: readonly Placement[];
   /** Part of the time that bettering has used; null while it rests. */
@@ -19,7 +21,7 @@ export interface LayNow {
   readonly message: string | null;
 }
 
-let now: LayNow = { cloth: 'outer', lay: null, pins: [], progress: null, message: null };
+let now: LayNow = { cloth: 'outer', lay: null, caps: 1, pins: [], progress: null, message: null };
 const listeners = new Set<() => void>();
 
 const tell = (change: Partial<LayNow>): void => {
@@ -54,7 +56,7 @@ const layAnew = (time: number): void => {
   const { draft } = derived(good);
   if (draft === null) return;
   const spec = good.cloths[now.cloth];
-  const pieces = layPieces(draft.cutting, now.cloth, spec);
+  const pieces = layPieces(draft.cutting, now.cloth, spec, now.caps);
   const pins = now.pins.filter(({ piece }) => pieces.some(({ id }) => id === piece));
   const order: LayOrder = { task: layTask(pieces, spec, pins), seed: SEED, time };
   worker = new Worker(new URL('../../cloth/lay.worker.ts', import.meta.url), { type: 'module' });
@@ -83,6 +85,11 @@ export const betterLay = (): void => layAnew(TIME);
 export const chooseCloth = (cloth: Cloth): void => {
   if (cloth === now.cloth) return;
   tell({ cloth, lay: null, pins: [] });
+  layAnew(0);
+};
+
+export const putCaps = (caps: number): void => {
+  tell({ caps, pins: [] });
   layAnew(0);
 };
 
