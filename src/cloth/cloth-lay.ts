@@ -80,6 +80,14 @@ export const clothLay = (
   };
 };
 
+/** The lay with one piece where a hand has put it, whatever lies there. */
+export const withPlacement = (lay: ClothLay, at: Placement): ClothLay => ({
+  ...lay,
+  laid: lay.laid.map((one) =>
+    one.piece.id === at.piece ? { ...one, at, shift: lay.scraps[at.container]?.shift ?? ORIGIN } : one,
+  ),
+});
+
 /** The cut line where it lies. */
 export const laidCut = ({ piece, at, shift }: LaidPiece): Path =>
   translated(rotated(piece.cut, at.rotation), point(at.x + shift.x, at.y + shift.y));

@@ -1,4 +1,4 @@
-import { type ClothLay, clothLay } from '../../cloth/cloth-lay.ts';
+import { type ClothLay, clothLay, withPlacement } from '../../cloth/cloth-lay.ts';
 import type { LayAnswer, LayOrder } from '../../cloth/lay-messages.ts';
 import { type LayPiece, layPieces } from '../../cloth/lay-pieces.ts';
 import { layTask } from '../../cloth/lay-task.ts';
@@ -95,7 +95,8 @@ export const putCaps = (caps: number): void => {
 
 /** Puts a piece down where a hand let it go, and lays the rest round it. */
 export const pinPiece = (placement: Placement): void => {
-  tell({ pins: [...now.pins.filter(({ piece }) => piece !== placement.piece), placement] });
+  const pins = [...now.pins.filter(({ piece }) => piece !== placement.piece), placement];
+  tell({ pins, lay: now.lay && withPlacement(now.lay, placement) });
   layAnew(0);
 };
 

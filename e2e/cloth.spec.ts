@@ -1,0 +1,125 @@
+import { readFile } from 'node:fs/promises';
+import type { Locator, Page } from 'playwright/test';
+import { readPdf } from '../test/oracles/pdf-reader.ts';
+import { goTo, lengthIn } from './at-hand.ts';
+import { expect, test } from './studio.ts';
+
+test.beforeEach(async ({ studio }) => {
+  await goTo(studio, 'Cloth');
+  await expect(takes(studio)).toBeVisible();
+});
+
+const takes = (page: Page): Locator => page.getByText(/^Takes/);
+const taken = async (page: Page): Promise<number> => lengthIn(await takes(page).textContent());
+const piece = (page: Page, name: string): Locator =>
+  page.getByRole('application', { name: /^Cutting lay/ }).getByRole('button', { name });
+
+test('the lay says what to buy, and a remnant that is too short what has no place', async ({ studio }) => {
+  // The band alone, 22 in and twice 1/4 in, lies along the cloth.
+  expect(await taken(studio)).toBeCloseTo(22.5 * 25.4, -1);
+  await expect(takes(studio)).toContainText('0.6 m');
+  await studio.getByLabel('Length at hand').fill('30');
+  await expect(studio.getByText('It will not do: Band found no place.')).toBeVisible();
+  await studio.getByLabel('Across allowed').first().check();
+  await expect(studio.getByText(/^It will do/)).toBeVisible();
+});
+
+test('folded cloth takes half as many outlines', async ({ studio }) => {
+  const single = await piece(studio, 'Side band').count();
+  await studio.getByLabel('Folded along its length').check();
+  await expect(piece(studio, 'Side band')).toHaveCount(single / 2);
+  await expect(piece(studio, 'Tip, on the fold')).toHaveCount(1);
+});
+
+test('a piece is dragged and put down, the rest make room, and it is let go again', async ({ studio }) => {
+  const tip = piece(studio, 'Tip').first();
+  const before = (await tip.boundingBox())!;
+  await studio.mouse.move(before.x + before.width / 2, before.y + before.height / 2);
+  await studio.mouse.down();
+  await studio.mouse.move(before.x + before.width / 2 + 40, before.y + before.height / 2 - 150, { steps: 6 });
+  await studio.mouse.up();
+  await expect(tip).toHaveAttribute('aria-pressed', 'true');
+  const after = (await tip.boundingBox())!;
+  // The view may draw nearer or further off, since the lay has another length now.
+  expect(after.y).toBeLessThan(before.y - 60);
+  // Nothing lies over anything once the rest has been laid anew.
+  await expect(studio.locator('.laid.wrong')).toHaveCount(0);
+  await studio.getByRole('button', { name: 'Let go of all pieces' }).click();
+  await expect(tip).toHaveAttribute('aria-pressed', 'false');
+});
+
+test('a piece is moved, turned and put down from the keyboard', async ({ studio }) => {
+  const strap = piece(studio, 'Strap').first();
+  await strap.focus();
+  const before = (await strap.boundingBox())!;
+  await studio.keyboard.press('ArrowUp');
+  await expect(strap).toHaveAttribute('aria-pressed', 'true');
+  const after = (await strap.boundingBox())!;
+  expect(after.y).toBeLessThan(before.y);
+  await studio.keyboard.press('Enter');
+  await expect(strap).toHaveAttribute('aria-pressed', 'false');
+});
+
+test('laying closer shows how far it is, and can be stopped with what it has', async ({ studio }) => {
+  await studio.getByLabel('Across allowed').first().check();
+  await expect.poll(() => taken(studio)).toBeLessThan(400);
+  await studio.getByRole('button', { name: 'Lay it closer' }).click();
+  const progress = studio.getByRole('progressbar', { name: 'Laying closer' });
+  const stop = studio.getByRole('button', { name: 'Stop and keep this' });
+  // It may be as close as it can be at once.
+  await expect(progress.or(studio.getByRole('button', { name: 'Lay it closer' }))).toBeVisible();
+  if (await stop.isVisible()) await stop.click();
+  await expect(studio.getByRole('button', { name: 'Lay it closer' })).toBeVisible();
+  expect(await taken(studio)).toBeLessThan(400);
+});
+
+test('scraps of any outline will do, or not', async ({ studio }) => {
+  await studio.getByText('Scraps at hand').click();
+  await studio.getByRole('button', { name: 'Add a scrap' }).click();
+  await studio.getByRole('textbox', { name: 'Scrap 1, corners' }).fill('0 0; 70 0; 75 30; 40 55; 0 50');
+  await expect(studio.getByText('The scraps will do.')).toBeVisible();
+  await studio.getByRole('textbox', { name: 'Scrap 1, corners' }).fill('0 0; 30 0; 30 30; 0 20');
+  await expect(studio.getByText(/^The scraps will not do: .*Band/)).toBeVisible();
+  await studio.getByRole('textbox', { name: 'Scrap 1, corners' }).fill('0 0; 30');
+  await expect(studio.getByText(/Type each corner/)).toBeVisible();
+});
+
+test('the lay is handed over as pages, one for each cloth', async ({ studio }) => {
+  const coming = studio.waitForEvent('download');
+  await studio.getByRole('button', { name: 'Download cutting lay PDF' }).click();
+  const file = await coming;
+  expect(file.suggestedFilename()).toBe('Cornet’s cap, cutting lay.pdf');
+  const pdf = await readPdf(new Uint8Array(await readFile(await file.path())));
+  expect(pdf.pages.map(({ texts }) => texts.map(({ text }) => text).join(' '))).toEqual([
+    expect.stringMatching(/Cutting lay, outer.*Tip/),
+    expect.stringMatching(/Cutting lay, lining.*Lining tip/),
+    expect.stringMatching(/Cutting lay, interlining.*Visor/),
+    expect.stringMatching(/Cutting lay, stiffener.*Visor stiffener/),
+  ]);
+});
+
+test('thick cloth makes the shell longer and says so; cloth that shrinks makes the pieces larger', async ({
+  studio,
+}) => {
+  const before = await taken(studio);
+  await studio.getByLabel('Kind').first().selectOption({ label: 'Corduroy, wide wale' });
+  // Half of 1.5 mm goes round inside the shell's own middle: 2π × 0.75 mm, on 55.9 cm.
+  await expect(
+    studio.getByText(/Finished inside girth 55.9 cm; the shell is stitched at 56.4 cm/),
+  ).toBeVisible();
+  await expect(studio.getByRole('button', { name: 'Use 1.3 cm' })).toBeVisible();
+  // Then 4 % of shrinkage along the band.
+  await expect.poll(async () => (await taken(studio)) / before).toBeGreaterThan(1.045);
+  await studio.getByLabel('Washed before cutting').first().check();
+  await expect.poll(async () => (await taken(studio)) / before).toBeLessThan(1.02);
+});
+
+test('the shopping list is copied as text', async ({ studio, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await studio.getByRole('button', { name: 'Copy the list' }).click();
+  await expect(studio.getByRole('button', { name: 'Copied' })).toBeVisible();
+  const text = await studio.evaluate(() => navigator.clipboard.readText());
+  expect(text).toMatch(/^For Cornet’s cap\nOuter: 140.0 cm wide: 0.6 m/);
+  expect(text).toContain('Buttons: 2, 1.2 cm across');
+  expect(text).toMatch(/Thread: about \d+ m$/);
+});
