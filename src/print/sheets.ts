@@ -1,4 +1,5 @@
 import type { Mark, PieceDrawing, TextMark } from '../drawing/drawing.ts';
+import type { WornDrawing } from '../drawing/worn-drawing.ts';
 import { boundsOf } from '../geometry/bounds.ts';
 import { type Box, boxesMeet, boxUnion } from '../geometry/box.ts';
 import { point } from '../geometry/point.ts';
@@ -19,10 +20,16 @@ import { movedMarks } from './tag.ts';
 
 /**
  * Tiles a pattern over sheets of a paper: the pieces placed to use few sheets, each sheet's part of them cut out
- * with joining marks and a name, and before them one with the test squares and the sheet map. No pieces, no sheets.
+ * with joining marks and a name, and before them one with the test squares, the sheet map and, where it leaves room, a
+ * picture of the cap. No pieces, no sheets.
  * Throws RangeError for a paper with problems (see paperProblems).
  */
-export const sheetsOf = (pieces: readonly PieceDrawing[], paper: PaperSpec, heading: Heading): SheetSet => {
+export const sheetsOf = (
+  pieces: readonly PieceDrawing[],
+  paper: PaperSpec,
+  heading: Heading,
+  picture: WornDrawing | null = null,
+): SheetSet => {
   const [problem] = paperProblems(paper);
   if (problem !== undefined) throw new RangeError(`invalid ${problem.field}: ${say(problem.message, 'cm')}`);
   const grid = sheetGrid(paper);
@@ -30,7 +37,7 @@ export const sheetsOf = (pieces: readonly PieceDrawing[], paper: PaperSpec, head
   if (pieces.length === 0)
     return setOf({ heading, paper, pieces, cells: [], grid }, { width: 0, height: 0 }, [], 0);
   return papers[paper.paper].kind === 'sheets'
-    ? stackOf(pieces, paper, heading, grid)
+    ? stackOf(pieces, paper, heading, grid, picture)
     : endlessOf(pieces, paper, heading, grid);
 };
 
@@ -39,9 +46,10 @@ const stackOf = (
   paper: PaperSpec,
   heading: Heading,
   grid: SheetGrid,
+  picture: WornDrawing | null,
 ): SheetSet => {
   const { pieces, cells, naiveSheets } = placePieces(drawings, grid);
-  const content = { heading, paper, pieces, cells, grid };
+  const content = { heading, paper, pieces, cells, grid, picture };
   const covers = coverSheets(content, grid.window);
   const of = covers.length + cells.length;
   const corner = point(paper.margin, paper.margin);

@@ -1,5 +1,7 @@
 import type { Sheet } from './sheet.ts';
 
+const LEAST_SLANT = 0.25;
+
 /** Where a sheet has no edge: farther than anything, mm. */
 export const FAR = 1e4;
 
@@ -34,7 +36,7 @@ export const edgeDistances = ({ rows, columns, flat }: Sheet) => {
   for (let k = 0; k < rows * columns; k++) edges[4 * k + 3] = long.at(-1)! > 1 ? reached - run[k]! : FAR;
   return { edges, run };
 
-  /** The sine between a ruling and its rail. */
+  /** The sine between a ruling and its rail; where the two run together, as at the top of an arch, a good part of one. */
   function slant(row: number, column: number): number {
     const [a, b] = [Math.max(0, row - 1), Math.min(rows - 1, row + 1)];
     const [p, q] = [a * columns + column, b * columns + column];
@@ -42,6 +44,6 @@ export const edgeDistances = ({ rows, columns, flat }: Sheet) => {
     const [ux, uy] = [flat[2 * q]! - flat[2 * p]!, flat[2 * q + 1]! - flat[2 * p + 1]!];
     const [vx, vy] = [flat[2 * s]! - flat[2 * r]!, flat[2 * s + 1]! - flat[2 * r + 1]!];
     const size = Math.hypot(ux, uy) * Math.hypot(vx, vy);
-    return size > 1e-9 ? Math.abs(ux * vy - uy * vx) / size : 1;
+    return size > 1e-9 ? Math.max(LEAST_SLANT, Math.abs(ux * vy - uy * vx) / size) : 1;
   }
 };

@@ -6,8 +6,12 @@ export type Stitch = 0 | 1 | 2 | 3;
 /** What is sewn on is a likeness, and yet nothing is drawn up in it. */
 const SEWN_ON: readonly string[] = ['strap', 'backStrap', 'topButton'];
 
+/** What gathers or pleats are laid in: only that is likened because cloth is drawn up. */
+const DRAWN_UP: readonly string[] = ['sideBand', 'tip'];
+
 /** Crown seams are edge-stitched, visors and brims in rows, as is common practice. */
 export const stitchOf = ({ open, likeness, piece }: Sheet): Stitch => {
   if (SEWN_ON.includes(piece)) return piece === 'topButton' ? 0 : 1;
-  return open ? 2 : likeness ? 3 : 1;
+  if (open) return 2;
+  return likeness && DRAWN_UP.some((name) => piece.startsWith(name)) ? 3 : 1;
 };

@@ -8,7 +8,7 @@ export const LAYERS: Readonly<Record<string, readonly string[]>> = (() => {
   const guide = [...caps, 'caps', 'nesting', 'cloth'];
   const worn = caps.concat('caps');
   const drawing = [...guide, 'worn'];
-  const print = [...guide, 'guide', 'drawing'];
+  const print = [...drawing, 'guide', 'drawing'];
   const files = print;
   const design = [...print, 'files'];
   const state = [...design, 'design'];

@@ -2,6 +2,7 @@ import type { LineRole, Mark, PieceDrawing } from '../../drawing/drawing.ts';
 import { dateWords } from '../../drawing/label-words.ts';
 import { textStyles } from '../../drawing/roles.ts';
 import { textWidth } from '../../drawing/text-width.ts';
+import type { WornDrawing } from '../../drawing/worn-drawing.ts';
 import { polygon } from '../../geometry/path.ts';
 import { type Point, point } from '../../geometry/point.ts';
 import { formatLength } from '../../units.ts';
@@ -12,6 +13,7 @@ import type { Size } from '../sheet-size.ts';
 import { text } from '../tag.ts';
 import { fillColumns, flush, type Part, paragraph } from './flow.ts';
 import { sheetMap } from './map.ts';
+import { pictureIn } from './picture.ts';
 import { pieceParts } from './pieces.ts';
 import { coverPlan, GAP, HEAD, isUseful, type Region, SQUARE_INCH, SQUARE_MM } from './size.ts';
 import { inchSquare, metricSquare } from './squares.ts';
@@ -23,6 +25,8 @@ export interface CoverContent {
   readonly pieces: readonly PieceDrawing[];
   readonly cells: readonly Cell[];
   readonly grid: SheetGrid;
+  /** The cap as it is worn, where it is known. */
+  readonly picture?: WornDrawing | null;
 }
 
 /**
@@ -41,7 +45,7 @@ export const coverSheets = (content: CoverContent, size: Size): readonly (readon
   const free = (stacked ? [map.rest, below] : [beside, map.rest]).filter(
     (r) => r !== null && isUseful(r),
   ) as Region[];
-  const { marks, rest } = fillRegions(content, free, size);
+  const { marks, rest } = fillWithPicture(content, free, size);
   const first = [...headMarks(content.heading, size), ...squares, ...map.marks, ...marks];
   return [first, ...furtherSheets(rest, content, size)];
 };
@@ -66,6 +70,16 @@ const mapIn = (
     ? { ...region, top: region.top - height - GAP, height: region.height - height - GAP }
     : { ...region, left: region.left + taken, width: region.width - taken };
   return { marks, rest };
+};
+
+/** The list of pieces, and in a region that it leaves free the cap as it is worn. */
+const fillWithPicture = (content: CoverContent, regions: readonly Region[], size: Size) => {
+  const [picture, last] = [content.picture, regions.at(-1)];
+  if (picture && last && regions.length > 1) {
+    const list = fillRegions(content, regions.slice(0, -1), size);
+    if (list.rest.length === 0) return { ...list, marks: [...list.marks, ...pictureIn(picture, last)] };
+  }
+  return fillRegions(content, regions, size);
 };
 
 /** As much of the list of pieces as some regions hold. */

@@ -52,6 +52,8 @@ export const keepSheets = (): (() => void) => {
 const changes = (state: Studio, before: Studio): boolean =>
   state.good !== before.good ||
   state.wish.paper !== before.wish.paper ||
+  // The picture on the first sheet is drawn once the sheets are looked at.
+  (state.stage === 'paper' && before.stage !== 'paper') ||
   state.wish.unit !== before.wish.unit;
 
 /** The paper as wished, on the last cap that can be sewn. */
@@ -61,7 +63,7 @@ const layOut = async (): Promise<void> => {
     import('../../print/sheets.ts'),
     import('../../print/paper-problems.ts'),
   ]);
-  const { good, wish } = useStudio.getState();
+  const { good, wish, stage } = useStudio.getState();
   const { draft } = derived(good);
   // A paper that cannot be printed on has its problem beside it; the last sheets stay.
   if (draft === null || paperProblems(wish.paper).length > 0) return;
@@ -77,5 +79,10 @@ const layOut = async (): Promise<void> => {
     dimensions: false,
     label: facts,
   });
-  tell({ set: sheetsOf(drawings, wish.paper, { ...facts, unit: wish.unit }), stale: false });
+  const picture =
+    stage === 'paper' ? await import('../preview/picture-now.ts').then((m) => m.pictureNow(good)) : null;
+  // Has something changed while that was fetched? Then it is laid out again in a while.
+  const later = useStudio.getState();
+  if (later.good !== good || later.wish.paper !== wish.paper || later.wish.unit !== wish.unit) return;
+  tell({ set: sheetsOf(drawings, wish.paper, { ...facts, unit: wish.unit }, picture), stale: false });
 };

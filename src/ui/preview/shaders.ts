@@ -111,7 +111,7 @@ void main() {
   vec3 colour = outside ? woven() : uLining;
   bool lit = abs(vPart.x - uLit) < 0.5 || abs(vPart.x - uChosen) < 0.5;
   if (lit) colour = mix(colour, uChalk, 0.42);
-  colour = washed(colour, n, outside ? 0.42 : 0.6);
+  colour = washed(colour, n, outside ? 0.36 : 0.55);
   float seam = max(max(line(vEdges.x, 0.75), line(vEdges.y, 0.75)), max(line(vEdges.z, 0.75), line(vEdges.w, 0.75)));
   colour = mix(colour, lit ? uChalk : uInk, 0.85 * seam);
   if (outside) colour = mix(colour, uInk, 0.5 * stitched());
