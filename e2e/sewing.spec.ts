@@ -161,3 +161,26 @@ test('a fitting that is left untold goes back by itself, and one step takes a to
   await expect.poll(() => outline(studio)).toBe(flat);
   await expect(studio.getByRole('button', { name: 'Undo' })).toBeDisabled();
 });
+
+test('the screen is kept on while it is asked for', async ({ page }) => {
+  await page.addInitScript(() => {
+    const held: string[] = [];
+    Object.assign(globalThis, { held });
+    Object.defineProperty(navigator, 'wakeLock', {
+      value: {
+        request: async (kind: string) => {
+          held.push(`hold ${kind}`);
+          return { release: async () => void held.push('let go') };
+        },
+      },
+    });
+  });
+  const held = () => page.evaluate(() => (globalThis as unknown as { held: string[] }).held);
+  await page.goto('./');
+  await goTo(page, 'Sewing');
+  expect(await held()).toEqual([]);
+  await page.getByRole('checkbox', { name: 'Keep the screen on' }).check();
+  await expect.poll(held).toEqual(['hold screen']);
+  await goTo(page, 'Cap');
+  await expect.poll(held).toEqual(['hold screen', 'let go']);
+});

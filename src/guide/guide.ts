@@ -1,3 +1,4 @@
+import { words } from '../words.ts';
 import type { Sort } from './sort.ts';
 import { type Phase, phases, type Step, type Thing } from './step.ts';
 import { backStrapSteps, bandTopSteps, elasticCasingSteps, ringSteps, tieSteps } from './steps/band.ts';
@@ -93,17 +94,38 @@ const closedBefore: Extra = (work) =>
 /** The steps of a cap in order, and what they take. A step that its wishes make needless is not among them. */
 export const guideOf = (work: Work): Guide => {
   const groups = groupsOf(work);
-  const steps = phases.flatMap((phase) => {
+  const written = phases.flatMap((phase) => {
     const [before, after] = around[phase];
     const sewn = groups.filter((group) => group.phase === phase);
     return [...before(work), ...sewn.flatMap((group) => rules[group.sort](work, group)), ...after(work)];
   });
+  const steps = withFirstSeam(work, written);
   return {
     steps,
     tools: toolsFor(work, steps),
     notions: notionsFor(work),
     minutes: [sum(steps.map(({ minutes }) => minutes[0])), sum(steps.map(({ minutes }) => minutes[1]))],
   };
+};
+
+/** What holds for every seam is said at the first. */
+const withFirstSeam = ({ cloths }: Work, steps: readonly Step[]): readonly Step[] => {
+  const first = steps.findIndex(({ seams }) => seams.length > 0);
+  return steps.map((step, i) =>
+    i !== first
+      ? step
+      : {
+          ...step,
+          words: [
+            ...step.words,
+            words`Start and end each seam with a few stitches back.`,
+            ...(cloths.outer.nap
+              ? [words`Press from the wrong side, on a towel: an iron crushes the nap.`]
+              : []),
+          ],
+          cautions: [...step.cautions, words`Take each pin out before the needle comes to it.`],
+        },
+  );
 };
 
 const sum = (all: readonly number[]): number => all.reduce((a, b) => a + b, 0);

@@ -67,6 +67,7 @@ export const bandTopSteps = (work: Work, group: Group): readonly Step[] => {
         report.seam.ease > 0 ? words`The seam is ${mm(report.a)} round.` : lengthCheck(report),
         words`The seam of the ${nameOf(work, band)} lies at the centre back.`,
       ],
+      cautions: thickCautions(work),
       pieces: ids,
       seams: [report.seam.id],
       marks: [...marks, ...(gap.length > 0 ? marksNamed(work, ids, 'turning gap') : [])],
@@ -78,6 +79,14 @@ export const bandTopSteps = (work: Work, group: Group): readonly Step[] => {
     }),
   ];
 };
+
+/** From this thickness of one layer on, mm, crossings are too high for a running machine: our own step. */
+const THICK = 0.7;
+
+export const thickCautions = ({ cloths }: Work): readonly Words[] =>
+  cloths.outer.thickness >= THICK
+    ? [words`Where seams cross it is thick: turn the wheel by hand, so that no needle breaks.`]
+    : [];
 
 const fullnessStep = (work: Work, group: Group, crown: string): readonly Step[] => {
   const [report] = group.seams;
