@@ -62,6 +62,8 @@ export interface Step {
   readonly marks: readonly MarkUse[];
   readonly settings: Settings;
   readonly show: Show;
+  /** Which sides of two pieces lie on each other. */
+  readonly facing: 'right' | 'wrong';
   /** Our own estimate, minutes, for a quick hand and for a careful one. */
   readonly minutes: readonly [number, number];
 }
@@ -76,6 +78,7 @@ export const step = (said: StepWords): Step => ({
   seams: [],
   marks: [],
   settings: {},
+  facing: 'right',
   minutes: [4, 8],
   ...said,
 });

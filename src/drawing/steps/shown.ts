@@ -12,6 +12,8 @@ export interface Shown {
   readonly show: 'cut' | 'body' | 'together' | 'turned' | 'flat' | 'cap';
   readonly pieces: readonly string[];
   readonly seams: readonly string[];
+  /** Which sides of two pieces lie on each other. */
+  readonly facing: 'right' | 'wrong';
   readonly press: 'open' | { readonly towards: string } | null;
   readonly topstitched: boolean;
   /** Copies of pieces, as 'gore 2': those that the step sews, and those sewn to something by its end. */

@@ -39,12 +39,18 @@ const nameIn = (pattern: Pattern, id: string): string =>
 const sewing = (shown: Shown, pattern: Pattern): readonly (readonly Picture[])[] => {
   const seam = pattern.seams.find(({ id }) => id === shown.seams[0]);
   if (seam === undefined) return [];
-  const picture = together(seam, pattern.pieces, pattern.allowances, { width: STEP_WIDTH, height: PIECES });
+  const picture = together(
+    seam,
+    pattern.pieces,
+    pattern.allowances,
+    { width: STEP_WIDTH, height: PIECES },
+    shown.facing,
+  );
   const [below, above] = [nameIn(pattern, picture.below), nameIn(pattern, picture.above)];
   const words =
     below === above
-      ? [`${below}, folded or in two layers, right sides together.`]
-      : [`On top, face down: ${above.toLowerCase()}.`, `Below, face up: ${below.toLowerCase()}.`];
+      ? [`${below}, folded or in two layers, ${shown.facing} sides together.`]
+      : layers(shown.facing, above.toLowerCase(), below.toLowerCase());
   const cap = soFar(shown.form, shown.joined, shown.news, CAP);
   const stands = shown.form.strips.some((strip) => shown.news.includes(nameOfCopy(strip)));
   return [
@@ -53,6 +59,11 @@ const sewing = (shown: Shown, pattern: Pattern): readonly (readonly Picture[])[]
     [...pressing(shown, pattern, picture.below, picture.above), ...(cap && stands ? [cap] : [])],
   ];
 };
+
+const layers = (facing: Shown['facing'], above: string, below: string): readonly string[] =>
+  facing === 'right'
+    ? [`On top, face down: ${above}.`, `Below, face up: ${below}.`]
+    : [`On top, face up: ${above}.`, `Below, face down: ${below}.`];
 
 const pressing = (
   { press, topstitched }: Shown,

@@ -31,7 +31,8 @@ interface Pair {
 }
 
 /**
- * Two pieces of a seam laid right sides together, drawn small: the one below face up, the one above face down, edge on
+ * Two pieces of a seam laid right sides together, drawn small: the one below face up, the one above face down (wrong
+ * sides together, the other way round), edge on
  * edge at one place of the seam; the seam's line, the notches, and an arrow for the way the upper one opens.
  */
 export const together = (
@@ -39,13 +40,16 @@ export const together = (
   pieces: readonly Piece[],
   allowances: Allowances,
   room: Size,
+  facing: 'right' | 'wrong' = 'right',
 ): Picture & { readonly below: string; readonly above: string } => {
   const known = new Map(pieces.map((piece) => [piece.id, piece]));
   const pair = pairOf(seam, known);
+  // Wrong sides together, the one below lies face down.
+  const turned = facing === 'wrong';
   const [a, b] = [known.get(pair.below.piece)!, known.get(pair.above.piece)!];
   const whole = boxUnion([
-    placed(small(a, allowances, 1), pair.below, pair.at[0], isFlipped(a, pair.below)).bounds,
-    placed(small(b, allowances, 1), pair.above, pair.at[1], !isFlipped(b, pair.above)).bounds,
+    placed(small(a, allowances, 1), pair.below, pair.at[0], isFlipped(a, pair.below) !== turned).bounds,
+    placed(small(b, allowances, 1), pair.above, pair.at[1], isFlipped(b, pair.above) === turned).bounds,
   ]);
   const k = Math.max(
     LEAST,
@@ -55,8 +59,18 @@ export const together = (
       0.6,
     ),
   );
-  const lower = placed(small(a, allowances, k), pair.below, pair.at[0] * k, isFlipped(a, pair.below));
-  const upper = placed(small(b, allowances, k), pair.above, pair.at[1] * k, !isFlipped(b, pair.above));
+  const lower = placed(
+    small(a, allowances, k),
+    pair.below,
+    pair.at[0] * k,
+    isFlipped(a, pair.below) !== turned,
+  );
+  const upper = placed(
+    small(b, allowances, k),
+    pair.above,
+    pair.at[1] * k,
+    isFlipped(b, pair.above) === turned,
+  );
   const box = windowOn(boxUnion([lower.bounds, upper.bounds]), room);
   const marks = throughWindow(
     [

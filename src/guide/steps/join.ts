@@ -92,6 +92,7 @@ export const liningInSteps = (work: Work, group: Group): readonly Step[] => {
       phase: 'join',
       title: 'Put the lining in',
       show: 'together',
+      facing: 'wrong',
       words: [
         words`Slip the lining into the crown, wrong sides together.`,
         ...matchWords(marks),

@@ -31,6 +31,7 @@ export const guideNow = (draft: Draft): GuideNow => {
         show: step.show,
         pieces: step.pieces,
         seams: step.seams,
+        facing: step.facing,
         press: step.settings.press ?? null,
         topstitched: step.settings.topstitch !== undefined,
         ...joined[guide.steps.indexOf(step)]!,

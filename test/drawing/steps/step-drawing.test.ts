@@ -116,3 +116,12 @@ describe('two pieces laid together', () => {
     }
   });
 });
+
+test('a lining goes in wrong sides together, and its drawing says so', () => {
+  const put = drawn.filter(({ step }) => step.title === 'Put the lining in');
+  expect(put.length).toBeGreaterThan(3);
+  for (const { picture } of put) {
+    const said = picture!.marks.flatMap((mark) => (mark.kind === 'text' ? mark.lines : [])).join(' ');
+    expect(said).toMatch(/On top, face up: .*Below, face down: /);
+  }
+});
