@@ -51,8 +51,10 @@ export const pointAlong = (points: readonly Point3[], share: number): Point3 => 
 };
 
 /** How far two lines that are sewn together are apart where they are farthest, mm. */
-export const gapBetween = (a: readonly Point3[], b: readonly Point3[]): number =>
-  Math.max(...a.map((p) => toLine(b, p)), ...b.map((p) => toLine(a, p)));
+export const gapBetween = (a: readonly Point3[], b: readonly Point3[]): number => {
+  const places = (line: readonly Point3[]) => Array.from({ length: 41 }, (_, i) => pointAlong(line, i / 40));
+  return Math.max(...places(a).map((p) => toLine(b, p)), ...places(b).map((p) => toLine(a, p)));
+};
 
 /** How far apart the places are that face each other by their share of the length, mm. */
 export const shiftBetween = (a: readonly Point3[], b: readonly Point3[]): number =>

@@ -13,8 +13,15 @@ export const pictureIn = ({ box, lines }: WornDrawing, region: Region): readonly
   const top = region.top - (region.height - scale * boxHeight(box)) / 2;
   const placed = ({ x, y }: Point): Point =>
     point(left + (x - box.min.x) * scale, top - (box.max.y - y) * scale);
+  let shaded: Point | null = null;
   return lines.flatMap(({ role, points }): readonly Mark[] => {
     const kept = thinned(points.map(placed));
+    if (role === 'shade') {
+      // Small, lines of shade must not run together.
+      const middle = kept[kept.length >> 1]!;
+      if (shaded && distance(middle, shaded) < APART) return [];
+      shaded = middle;
+    }
     const path = kept.slice(1).map((p, i) => line(kept[i]!, p));
     return path.length === 0 ? [] : [{ kind: 'line', role: roles[role], path }];
   });
@@ -22,6 +29,9 @@ export const pictureIn = ({ box, lines }: WornDrawing, region: Region): readonly
 
 /** Edges as marks are drawn, the shade and the head with the thinnest line there is. */
 const roles: Readonly<Record<WornRole, LineRole>> = { edge: 'mark', shade: 'dimension', head: 'dimension' };
+
+/** Lines of shade are at least so far apart on paper, mm. */
+const APART = 0.8;
 
 /** Points nearer to each other than this on paper (mm) are one. */
 const FINE = 0.25;
