@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright/test';
 import { readPdf } from '../test/oracles/pdf-reader.ts';
 import { goTo, lengthIn, outline, shown, tally, unitSwitch } from './at-hand.ts';
+import { download, mapOf, sheetsSaid } from './printed.ts';
 import { expect, test } from './studio.ts';
 
 const boxes = (page: Page) => page.getByRole('checkbox', { name: /^Done: / });
@@ -183,4 +184,21 @@ test('the screen is kept on while it is asked for', async ({ page }) => {
   await expect.poll(held).toEqual(['hold screen']);
   await goTo(page, 'Cap');
   await expect.poll(held).toEqual(['hold screen', 'let go']);
+});
+
+test('the booklet can follow the pattern in one file, on the same paper', async ({ studio }) => {
+  await goTo(studio, 'Paper');
+  await mapOf(studio);
+  await studio.getByRole('checkbox', { name: 'With the sewing booklet' }).check();
+  const { pdf } = await download(studio);
+  const sheets = await sheetsSaid(studio);
+  expect(pdf.pages.length).toBeGreaterThan(sheets + 2);
+  const said = (i: number) => pdf.pages[i]!.texts.map(({ text }) => text).join(' ');
+  expect(said(0)).toContain('100 mm');
+  expect(said(sheets)).toContain('Sewing booklet');
+  expect(said(pdf.pages.length - 1)).toMatch(/Sewing (\d+) of \1/);
+  for (const { width, height } of pdf.pages) {
+    expect(width).toBeCloseTo(210, 1);
+    expect(height).toBeCloseTo(297, 1);
+  }
 });

@@ -2,28 +2,32 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { flatTop } from '../../src/caps/flat-top/flat-top.ts';
 import type { Style } from '../../src/caps/style.ts';
 import { stepDrawing } from '../../src/drawing/steps/step-drawing.ts';
+import { boundsOf } from '../../src/geometry/bounds.ts';
 import { forAChild } from '../../src/guide/for-a-child.ts';
 import { joinedIn } from '../../src/guide/joined.ts';
 import { settingLines } from '../../src/guide/settings-words.ts';
 import { termsOf } from '../../src/guide/terms.ts';
 import { timeWords } from '../../src/guide/time.ts';
-import { booklet } from '../../src/print/booklet/booklet.ts';
+import { type BookletContent, booklet, withBooklet } from '../../src/print/booklet/booklet.ts';
+import type { PaperSpec } from '../../src/print/paper.ts';
 import { writePdf } from '../../src/print/pdf.ts';
 import type { SheetSet } from '../../src/print/sheet.ts';
+import { sheetsOf } from '../../src/print/sheets.ts';
 import { formatLength, type Unit } from '../../src/units.ts';
 import { say } from '../../src/words.ts';
 import { type Written, written } from '../guide/caps.ts';
 import { type ReadPdf, readPdf } from '../oracles/pdf-reader.ts';
 import { fonts } from './fonts.ts';
+import { adultCap, heading, plainPaper } from './samples.ts';
 
 const cap: Written = written(flatTop as unknown as Style, {})!;
 
-const bookletIn = (unit: Unit): SheetSet => {
+const contentIn = (unit: Unit): BookletContent => {
   const { guide, work, draft, style, values } = cap;
   const joined = joinedIn(guide.steps, draft.pattern.seams);
   const terms = termsOf(guide.steps);
   const form = style.form(values, { girth: 560, ratio: 0.8, arc: 315 });
-  return booklet({
+  return {
     heading: {
       cap: 'Cornet’s cap',
       wearer: 'Cornet',
@@ -50,8 +54,10 @@ const bookletIn = (unit: Unit): SheetSet => {
     notions: guide.notions,
     time: timeWords(guide.minutes),
     forAChild,
-  });
+  };
 };
+
+const bookletIn = (unit: Unit): SheetSet => booklet(contentIn(unit));
 
 const flatText = (text: string): string => text.normalize('NFKC').replace(/⁄/g, '/').replace(/\s+/g, '');
 
@@ -106,5 +112,44 @@ describe.each([
       }),
     );
     expect(boxes).toHaveLength(cap.guide.steps.length);
+  });
+});
+
+describe('a booklet after the pattern', () => {
+  const content = contentIn('cm');
+  const pattern = (paper: Partial<PaperSpec>): SheetSet =>
+    sheetsOf(adultCap(), { ...plainPaper, ...paper }, heading);
+
+  test('stays inside the margins of its paper, in as many columns as that holds', async () => {
+    for (const paper of ['a4', 'letter', 'a3', 'tabloid', 'legal'] as const) {
+      for (const orientation of ['portrait', 'landscape'] as const) {
+        // A printer that draws small: all is drawn larger, and there is less room.
+        const set = pattern({ paper, orientation, measuredAcross: 97, measuredDown: 98 });
+        const whole = withBooklet(set, content);
+        const added = whole.sheets.slice(set.sheets.length);
+        expect(added.length).toBeGreaterThan(0);
+        const { width, height } = set.page;
+        const said = added
+          .flatMap(({ marks }) => marks.flatMap((m) => (m.kind === 'text' ? m.lines : [])))
+          .join(' ');
+        for (const [i, { step }] of content.steps.entries())
+          expect(said).toContain(`${i + 1}. ${step.title.split(' ')[0]}`);
+        expect(said).toContain('For a child’s cap');
+        for (const { marks } of added) {
+          for (const mark of marks) {
+            if (mark.kind !== 'line') continue;
+            const { min, max } = boundsOf(mark.path);
+            const right = 10 + (max.x - 10) * set.scale.across;
+            const top = 10 + (max.y - 10) * set.scale.up;
+            expect(Math.min(min.x, min.y, width - right, height - top)).toBeGreaterThan(9);
+          }
+        }
+      }
+    }
+  });
+
+  test('is left out on endless paper', () => {
+    const set = pattern({ paper: 'roll-914' });
+    expect(withBooklet(set, content)).toBe(set);
   });
 });

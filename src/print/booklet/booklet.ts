@@ -2,6 +2,7 @@ import type { Mark } from '../../drawing/drawing.ts';
 import { dateWords } from '../../drawing/label-words.ts';
 import { textStyles } from '../../drawing/roles.ts';
 import { movedMarks } from '../../drawing/steps/moved-mark.ts';
+import { STEP_WIDTH } from '../../drawing/steps/step-drawing.ts';
 import { textWidth } from '../../drawing/text-width.ts';
 import { point } from '../../geometry/point.ts';
 import type { Thing } from '../../guide/step.ts';
@@ -11,9 +12,9 @@ import { column, fillColumns, type Part, paragraph, space } from '../cover/flow.
 import type { PaperSpec } from '../paper.ts';
 import type { Heading, Sheet, SheetSet } from '../sheet.ts';
 import { sheetGrid } from '../sheet-grid.ts';
-import { pageSize, type Size } from '../sheet-size.ts';
+import { pageSize, papers, type Size } from '../sheet-size.ts';
 import { text } from '../tag.ts';
-import { type PrintedStep, stepPart } from './step-part.ts';
+import { type PrintedStep, stepParts } from './step-part.ts';
 
 /** The order of work to be printed. */
 export interface BookletContent {
@@ -27,7 +28,6 @@ export interface BookletContent {
 }
 
 const MARGIN = 12;
-const COLUMNS = 2;
 const GAP = 8;
 const HEAD = 17;
 const FOOT = 7;
@@ -44,30 +44,16 @@ const paperFor = (unit: Unit): PaperSpec => ({
   measuredDown: 100,
 });
 
-/** The order of work as sheets in two columns: what is needed, then step by step with a box to tick. */
+/** The order of work as a set of its own: what is needed, then step by step with a box to tick. */
 export const booklet = (content: BookletContent): SheetSet => {
   const { heading } = content;
   const paper = paperFor(heading.unit);
-  const page = pageSize(paper);
-  const pages = pagesOf(content, { width: page.width - 2 * MARGIN, height: page.height - 2 * MARGIN });
-  const sheets = pages.map(
-    (marks, i): Sheet => ({
-      name: `Sewing ${i + 1}`,
-      cell: null,
-      number: i + 1,
-      of: pages.length,
-      marks: movedMarks(
-        [...marks, footMark(i + 1, pages.length, heading, page.width - 2 * MARGIN)],
-        point(MARGIN, MARGIN),
-      ),
-      shows: null,
-    }),
-  );
+  const sheets = bookletSheets(content, paper);
   return {
     heading,
     title: `${heading.cap === '' ? 'Cap' : heading.cap}, sewing booklet`,
     paper,
-    page,
+    page: pageSize(paper),
     scale: { across: 1, up: 1 },
     sheets,
     pieces: [],
@@ -78,20 +64,44 @@ export const booklet = (content: BookletContent): SheetSet => {
   };
 };
 
+/** The pattern and, on the same paper, the order of work after it. Endless paper takes no booklet: the set as it was. */
+export const withBooklet = (set: SheetSet, content: BookletContent): SheetSet =>
+  papers[set.paper.paper].kind === 'sheets'
+    ? { ...set, sheets: [...set.sheets, ...bookletSheets(content, set.paper)] }
+    : set;
+
+/** The order of work on sheets of a paper, in as many columns as it holds. */
+const bookletSheets = (content: BookletContent, paper: PaperSpec): readonly Sheet[] => {
+  const room = sheetGrid(paper).window;
+  const pages = pagesOf(content, room);
+  return pages.map((marks, i) => ({
+    name: `Sewing ${i + 1}`,
+    cell: null,
+    number: i + 1,
+    of: pages.length,
+    marks: movedMarks(
+      [...marks, footMark(i + 1, pages.length, content.heading, room.width)],
+      point(paper.margin, paper.margin),
+    ),
+    shows: null,
+  }));
+};
+
 /** Marks of each page, its lower left corner inside the margins on the origin. */
 const pagesOf = (content: BookletContent, room: Size): readonly (readonly Mark[])[] => {
-  const wide = (room.width - GAP * (COLUMNS - 1)) / COLUMNS;
+  const columns = Math.max(1, Math.floor((room.width + GAP) / (STEP_WIDTH + GAP)));
+  const wide = (room.width - GAP * (columns - 1)) / columns;
   const columnsFrom = (top: number) =>
-    Array.from({ length: COLUMNS }, (_, i) => ({
+    Array.from({ length: columns }, (_, i) => ({
       at: point(i * (wide + GAP), top),
       height: top - FOOT,
     }));
   const pages: (readonly Mark[])[] = [];
-  let rest = partsOf(content, wide);
+  let rest = partsOf(content, wide, room.height - FOOT);
   while (rest.length > 0) {
     const first = pages.length === 0;
     const laid = fillColumns(rest, columnsFrom(room.height - (first ? HEAD : 0)));
-    // A part taller than a page would never end: it cannot be, but this must not hang.
+    // A part taller than a page would never end: no sheet is so low, but this must not hang.
     if (laid.rest.length === rest.length) break;
     pages.push([...(first ? headMarks(content, room) : []), ...laid.marks]);
     rest = laid.rest;
@@ -122,11 +132,11 @@ const footMark = (n: number, of: number, { cap }: Heading, width: number): Mark 
   align: 'end',
 });
 
-const partsOf = (content: BookletContent, width: number): readonly Part[] => [
+const partsOf = (content: BookletContent, width: number, most: number): readonly Part[] => [
   ...thingParts('Notions', content.notions, content.heading.unit, width),
   ...thingParts('Tools', content.tools, content.heading.unit, width),
   space(4),
-  ...content.steps.map((printed, i) => stepPart(printed, i + 1, content.heading.unit, width)),
+  ...content.steps.flatMap((printed, i) => stepParts(printed, i + 1, content.heading.unit, width, most)),
   column([
     paragraph('title', 'For a child’s cap', width, 1),
     ...content.forAChild.map((sentence) => paragraph('note', say(sentence, content.heading.unit), width, 1)),

@@ -22,20 +22,26 @@ export interface PrintedStep {
 const BOX = 4;
 const IN = BOX + 2.5;
 
-/** A step that is kept together: its title with a box to tick, its drawing, and all its words. */
-export const stepPart = (
+/**
+ * A step: its title with a box to tick, its drawing, and all its words; kept together where a column as high as that (mm)
+ * holds it.
+ */
+export const stepParts = (
   { step, picture, settings, terms }: PrintedStep,
   n: number,
   unit: Unit,
   width: number,
-): Part => {
+  most: number,
+): readonly Part[] => {
   const said = (role: 'label' | 'note' | 'sheet', words: string, after = 0.7): Part =>
     paragraph(role, words, width, after);
   const all = (sentences: readonly Words[]): string => sentences.map((s) => say(s, unit)).join(' ');
-  return column([
+  const head = [
     rule(width),
     titlePart(`${n}. ${step.title}`, width),
     ...(picture ? [pictureIn(picture, width)] : []),
+  ];
+  const rest = [
     ...step.words.map((sentence) => said('label', say(sentence, unit))),
     ...(settings.length > 0
       ? [said('note', settings.map(({ name, value }) => `${name}: ${value}`).join(' · '), 1)]
@@ -44,7 +50,9 @@ export const stepPart = (
     ...(step.checks.length > 0 ? [said('note', `Check: ${all(step.checks)}`, 1)] : []),
     ...terms.map(({ word, meaning }) => said('note', `“${word}”: ${meaning}`, 0.4)),
     space(3),
-  ]);
+  ];
+  const whole = column([...head, ...rest]);
+  return whole(point(0, 0)).height <= most ? [whole] : [column(head), ...rest];
 };
 
 const rule =

@@ -13,6 +13,7 @@ type Work =
 export const Download = ({ ready }: { readonly ready: boolean }) => {
   const { set, stale } = useSheets();
   const [work, setWork] = useState<Work>({ state: 'resting' });
+  const [sewing, setSewing] = useState(false);
   const stopping = useRef<AbortController | null>(null);
 
   const start = async () => {
@@ -22,8 +23,9 @@ export const Download = ({ ready }: { readonly ready: boolean }) => {
     setWork({ state: 'working', done: 0 });
     try {
       const { makePdf } = await import('../../print/make-pdf.ts');
-      const onProgress = (done: number) => setWork({ state: 'working', done });
-      const pdf = await makePdf(set, { onProgress, signal: stop.signal });
+      const onProgress = (drawn: number, of: number) => setWork({ state: 'working', done: drawn / of });
+      const whole = sewing ? (await import('../sewing/with-booklet.ts')).sheetsWithBooklet(set) : set;
+      const pdf = await makePdf(whole, { onProgress, signal: stop.signal });
       const file = `${fileName(set.heading.cap)}, ${papers[set.paper.paper].label.split(',')[0]}.pdf`;
       hand(pdf, file);
       setWork({ state: 'done', file });
@@ -39,6 +41,12 @@ export const Download = ({ ready }: { readonly ready: boolean }) => {
       <button type="button" className="main" disabled={!ready || stale || working} onClick={start}>
         Download pattern PDF
       </button>
+      {set !== null && papers[set.paper.paper].kind === 'sheets' && (
+        <label>
+          <input type="checkbox" checked={sewing} onChange={(event) => setSewing(event.target.checked)} />
+          With the sewing booklet
+        </label>
+      )}
       {working && (
         <>
           <progress value={work.done} aria-label="Writing the PDF" />

@@ -1,12 +1,8 @@
 import { useRef, useState } from 'react';
 import type { Draft } from '../../design/derive.ts';
-import { forAChild } from '../../guide/for-a-child.ts';
-import { settingLines } from '../../guide/settings-words.ts';
-import { timeWords } from '../../guide/time.ts';
 import { useStudio } from '../../state/studio.ts';
-import type { Unit } from '../../units.ts';
 import { fileName, hand } from '../paper/hand.ts';
-import { today } from '../today.ts';
+import { bookletContent } from './booklet-content.ts';
 import type { GuideNow } from './guide-now.ts';
 
 type Work =
@@ -31,7 +27,10 @@ export const BookletDownload = ({ draft, now }: { readonly draft: Draft; readonl
         import('../../print/make-pdf.ts'),
       ]);
       const onProgress = (done: number, of: number) => setWork({ state: 'working', done: done / of });
-      const pdf = await makePdf(booklet(contentOf(draft, now, unit)), { onProgress, signal: stop.signal });
+      const pdf = await makePdf(booklet(bookletContent(draft, now, unit)), {
+        onProgress,
+        signal: stop.signal,
+      });
       const file = `${fileName(draft.spec.cap.name)}, sewing.pdf`;
       hand(pdf, file);
       setWork({ state: 'done', file });
@@ -62,23 +61,3 @@ export const BookletDownload = ({ draft, now }: { readonly draft: Draft; readonl
     </div>
   );
 };
-
-const contentOf = (draft: Draft, { guide, terms, pictureOf, work }: GuideNow, unit: Unit) => ({
-  heading: {
-    cap: draft.spec.cap.name.trim(),
-    wearer: draft.spec.head.name.trim(),
-    finishedGirth: draft.finishedGirth,
-    date: today(),
-    unit,
-  },
-  steps: guide.steps.map((step, i) => ({
-    step,
-    picture: pictureOf(step),
-    settings: settingLines(work, step, unit),
-    terms: terms[i]!,
-  })),
-  tools: guide.tools,
-  notions: guide.notions,
-  time: timeWords(guide.minutes),
-  forAChild,
-});
