@@ -2,28 +2,17 @@ import { words } from '../words.ts';
 import type { Sort } from './sort.ts';
 import { type Phase, phases, type Step, type Thing } from './step.ts';
 import { backStrapSteps, bandTopSteps, elasticCasingSteps, ringSteps, tieSteps } from './steps/band.ts';
-import {
-  brimEdgeLastSteps,
-  casingOnSteps,
-  facingSteps,
-  lowerEdgeSteps,
-  sweatbandOnSteps,
-  turnSteps,
-} from './steps/close.ts';
-import {
-  bindingSteps,
-  eyeletSteps,
-  goreSteps,
-  sideSteps,
-  stemSteps,
-  tapeSteps,
-  tipSteps,
-} from './steps/crown.ts';
+import { brimEdgeSteps, brimInnerSteps, brimSideSteps } from './steps/brim.ts';
+import { casingOnSteps } from './steps/casing.ts';
+import { brimEdgeLastSteps, facingSteps, lowerEdgeSteps, turnSteps } from './steps/close.ts';
+import { goreSteps, sideSteps, tipSteps } from './steps/crown.ts';
+import { bindingSteps, eyeletSteps, stemSteps, tapeSteps } from './steps/crown-extras.ts';
 import { finishSteps, strapSteps } from './steps/finish.ts';
 import { interlineSteps } from './steps/interline.ts';
 import { brimOnSteps, innerBandOnSteps, liningInSteps, otherSteps, visorOnSteps } from './steps/join.ts';
 import { prepareSteps } from './steps/prepare.ts';
-import { brimEdgeSteps, brimInnerSteps, brimSideSteps, visorEdgeSteps } from './steps/visor.ts';
+import { sweatbandOnSteps } from './steps/sweatband.ts';
+import { visorEdgeSteps } from './steps/visor.ts';
 import { notionsFor, toolsFor } from './things.ts';
 import { type Group, groupsOf, type Work } from './work.ts';
 

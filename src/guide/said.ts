@@ -108,3 +108,7 @@ export const seamMinutes = (reports: readonly SeamReport[], each = 2): readonly 
   const n = reports.length;
   return [Math.ceil(length / PACE.quick + each * n), Math.ceil(length / PACE.careful + 2 * each * n)];
 };
+
+/** The names of some pieces, each once. */
+export const piecesListed = (work: Work, ids: readonly string[]): string =>
+  listed([...new Set(ids.map((id) => nameOf(work, id)))]);

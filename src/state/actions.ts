@@ -160,7 +160,8 @@ export const tick = (id: string, done: boolean): void => {
   const others = get().ticks.filter((one) => one !== id);
   set({ ticks: done ? [...others, id] : others });
 };
-export const untickAll = (): void => set({ ticks: [] });
+export const untick = (ids: readonly string[]): void =>
+  set({ ticks: get().ticks.filter((one) => !ids.includes(one)) });
 /** Opens one reckoning beside the table, or closes it. */
 export const open = (detail: Detail | null): void => set({ detail });
 export const putTheme = (theme: Theme): void => set({ theme });

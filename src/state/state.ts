@@ -25,7 +25,7 @@ export interface Studio {
   readonly detail: Detail | null;
   readonly theme: Theme;
   readonly worn: WornWish;
-  /** The steps of the sewing that are done, by id: kept with the cap, and no step of undo. */
+  /** The steps of the sewing that are done, by style and step: kept with the cap, and no step of undo. */
   readonly ticks: readonly string[];
   /** The field being changed right now, and what lay on the table before: one drag is one step of undo. */
   readonly moving: { readonly field: FieldId; readonly from: Spec } | null;

@@ -11,6 +11,8 @@ import { Marks } from './Marks.tsx';
 interface Props {
   readonly step: Step;
   readonly number: number;
+  /** What its tick is kept by. */
+  readonly tickId: string;
   readonly isOpen: boolean;
   readonly onOpen: (id: string | null) => void;
   readonly onWalk: (event: KeyboardEvent) => void;
@@ -20,8 +22,8 @@ interface Props {
 }
 
 /** One step: its tick, its title that opens it, and all that is to be known of it. */
-export const StepItem = ({ step, number, isOpen, onOpen, onWalk, onDone, body }: Props) => {
-  const done = useStudio((s) => s.ticks.includes(step.id));
+export const StepItem = ({ step, number, tickId, isOpen, onOpen, onWalk, onDone, body }: Props) => {
+  const done = useStudio((s) => s.ticks.includes(tickId));
   const point = () => {
     light(step.pieces[0] ?? null);
     lightSeam(step.seams[0] ?? null);
@@ -38,7 +40,7 @@ export const StepItem = ({ step, number, isOpen, onOpen, onWalk, onDone, body }:
           aria-label={`Done: ${step.title}`}
           checked={done}
           onChange={(event) => {
-            tick(step.id, event.target.checked);
+            tick(tickId, event.target.checked);
             if (event.target.checked) onDone();
           }}
         />

@@ -4,6 +4,7 @@ import { type Phase, phases, type Step } from '../../guide/step.ts';
 import { useStudio } from '../../state/studio.ts';
 import type { GuideNow } from './guide-now.ts';
 import { StepItem } from './StepItem.tsx';
+import { tickId } from './tick-id.ts';
 
 const phaseNames: Readonly<Record<Phase, string>> = {
   prepare: 'Prepare',
@@ -21,13 +22,13 @@ const nameOf = (phase: Phase, steps: readonly Step[]): string =>
   phase === 'visor' && steps.some(({ id }) => id === 'brimEdge') ? 'Brim' : phaseNames[phase];
 
 /** The steps in order, one of them open: the first that is not done, until another is asked for. */
-export const StepList = ({ now }: { readonly now: GuideNow }) => {
+export const StepList = ({ now, style }: { readonly now: GuideNow; readonly style: string }) => {
   const { steps } = now.guide;
   const unit = useStudio((s) => s.wish.unit);
   const [asked, setAsked] = useState<string | null | undefined>(undefined);
   const [firstUndone] = useState(() => {
     const { ticks } = useStudio.getState();
-    return steps.find(({ id }) => !ticks.includes(id))?.id ?? null;
+    return steps.find(({ id }) => !ticks.includes(tickId(style, id)))?.id ?? null;
   });
   const open = asked === undefined ? firstUndone : asked;
   const list = useRef<HTMLDivElement>(null);
@@ -57,6 +58,7 @@ export const StepList = ({ now }: { readonly now: GuideNow }) => {
                     key={step.id}
                     step={step}
                     number={i + 1}
+                    tickId={tickId(style, step.id)}
                     isOpen={open === step.id}
                     onOpen={setAsked}
                     onWalk={walk}

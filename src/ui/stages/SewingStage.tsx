@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'react';
 import type { Draft } from '../../design/derive.ts';
 import { CHILD } from '../../guide/for-a-child.ts';
 import { timeWords } from '../../guide/time.ts';
-import { light, lightSeam, untickAll } from '../../state/actions.ts';
+import { light, lightSeam, untick } from '../../state/actions.ts';
 import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { BookletDownload } from '../sewing/BookletDownload.tsx';
@@ -11,6 +11,7 @@ import { guideNow } from '../sewing/guide-now.ts';
 import { KeepAwake } from '../sewing/KeepAwake.tsx';
 import { ForAChild, Needs } from '../sewing/Needs.tsx';
 import { StepList } from '../sewing/StepList.tsx';
+import { tickId } from '../sewing/tick-id.ts';
 import '../styles/sewing.css';
 
 /** The order of work, step by step, with the wearer's own numbers. */
@@ -29,10 +30,11 @@ const Sewing = ({ draft }: { readonly draft: Draft }) => {
     },
     [],
   );
+  const { style } = draft.spec.cap;
   const { steps, minutes, tools, notions } = now.guide;
   return (
     <div className="sewing" data-large={large || undefined}>
-      <Progress ids={steps.map(({ id }) => id)} time={timeWords(minutes)} />
+      <Progress ids={steps.map(({ id }) => tickId(style, id))} time={timeWords(minutes)} />
       <div className="sewing-bar">
         <label className="check">
           <input type="checkbox" checked={large} onChange={(event) => setLarge(event.target.checked)} />
@@ -41,9 +43,9 @@ const Sewing = ({ draft }: { readonly draft: Draft }) => {
         <KeepAwake />
       </div>
       <Needs tools={tools} notions={notions} />
-      <StepList now={now} key={draft.spec.cap.style} />
+      <StepList now={now} style={style} key={style} />
       <BookletDownload draft={draft} now={now} />
-      <Fitting draft={draft} key={`fit ${draft.spec.cap.style}`} />
+      <Fitting draft={draft} key={`fit ${style}`} />
       <ForAChild open={draft.finishedGirth < CHILD} />
     </div>
   );
@@ -61,7 +63,7 @@ const Progress = ({ ids, time }: { readonly ids: readonly string[]; readonly tim
           {done} of {ids.length} done
         </b>
         {done > 0 && (
-          <button type="button" onClick={untickAll}>
+          <button type="button" onClick={() => untick(ids)}>
             Start again
           </button>
         )}

@@ -1,0 +1,120 @@
+import { mm, words } from '../../words.ts';
+import {
+  lengthCheck,
+  marksNamed,
+  matchWords,
+  needleSettings,
+  notchesIn,
+  seamMinutes,
+  seamSettings,
+} from '../said.ts';
+import { type Step, step } from '../step.ts';
+import { EDGE_STITCH, STITCH } from '../stitches.ts';
+import { type Group, isLined, piecesIn, type Work } from '../work.ts';
+
+/** A raw curve is bound with a strip. */
+export const bindingSteps = (work: Work, group: Group): readonly Step[] => {
+  const [report] = group.seams;
+  if (report === undefined) return [];
+  const ids = piecesIn(group.seams);
+  const marks = notchesIn(work, group.seams).filter(({ name }) => name === 'centre back');
+  return [
+    step({
+      id: group.id,
+      phase: group.phase,
+      title: 'Bind the opening at the back',
+      show: 'together',
+      words: [
+        words`Lay the binding on the edge of the opening, right sides together.`,
+        ...matchWords(marks),
+        words`Sew along the first crease. Do not stretch the edge.`,
+        words`Fold the binding round the edge to the inside and topstitch it down.`,
+      ],
+      checks: [lengthCheck(report)],
+      pieces: ids,
+      seams: [report.seam.id],
+      marks,
+      settings: seamSettings(work, group.seams, {
+        topstitch: EDGE_STITCH,
+        trade: { stitch: '301', seam: 'BS' },
+      }),
+      minutes: seamMinutes(group.seams, 8),
+    }),
+  ];
+};
+
+/** Holes for air, while the pieces are flat. */
+export const eyeletSteps = (work: Work): readonly Step[] => {
+  const pieces = work.pattern.pieces.filter(({ marks }) => marks.some(({ kind }) => kind === 'eyelet'));
+  const hole = pieces.flatMap(({ marks }) =>
+    marks.flatMap((m) => (m.kind === 'eyelet' ? [m.diameter] : [])),
+  )[0];
+  if (hole === undefined) return [];
+  const ids = pieces.map(({ id }) => id);
+  return [
+    step({
+      id: 'eyelets',
+      phase: 'crown',
+      title: 'Work the eyelets',
+      show: 'flat',
+      words: [
+        words`Pierce each eyelet mark with an awl. Do not cut the threads.`,
+        words`Work round it with close hand stitches, or press in a metal eyelet. The hole is ${mm(hole)} wide.`,
+      ],
+      checks: [words`Each gore has its hole at the same height.`],
+      cautions: [
+        words`Guard your eyes when you hammer an eyelet, and keep fingers clear.`,
+        words`Some skin does not bear nickel: take brass, or sew the holes.`,
+      ],
+      pieces: ids,
+      marks: marksNamed(work, ids, 'eyelet'),
+      settings: { trade: { stitch: '200' } },
+      minutes: [8, 30],
+    }),
+  ];
+};
+
+/** Without a lining the long seams are seen inside. */
+export const tapeSteps = (work: Work): readonly Step[] => {
+  const gores = work.pattern.pieces.filter(({ outline }) => outline.some(({ kind }) => kind === 'gore'));
+  if (gores.length === 0 || isLined(work)) return [];
+  const ids = gores.map(({ id }) => id);
+  return [
+    step({
+      id: 'tape',
+      phase: 'crown',
+      title: 'Cover the seams inside',
+      show: 'cap',
+      words: [
+        words`Lay bias tape over each open seam on the inside.`,
+        words`Sew both its edges down. Start with the short seams, and do the one that runs over the top last.`,
+      ],
+      checks: [words`No raw edge is seen inside.`],
+      pieces: ids,
+      settings: needleSettings(work, ids, { stitch: STITCH.seam, trade: { stitch: '301', seam: 'LS' } }),
+      minutes: [15, 40],
+    }),
+  ];
+};
+
+/** The little stem of a beret. */
+export const stemSteps = (work: Work): readonly Step[] => {
+  const top = work.pattern.pieces.find(({ id }) => id === 'tip' || id === 'gore');
+  if (work.values.stem !== true || top === undefined) return [];
+  return [
+    step({
+      id: 'stem',
+      phase: 'crown',
+      title: 'Set in the stem',
+      show: 'flat',
+      words: [
+        words`Sew a short loop of cloth and turn it.`,
+        words`Push its ends through the middle of the top, and catch them down inside by hand.`,
+      ],
+      checks: [words`Pull it: it holds.`],
+      pieces: [top.id],
+      settings: { trade: { stitch: '200' } },
+      minutes: [5, 15],
+    }),
+  ];
+};

@@ -1,0 +1,109 @@
+import { mm, words } from '../../words.ts';
+import {
+  basteSettings,
+  girthCheck,
+  lengthCheck,
+  matchWords,
+  nameOf,
+  needleSettings,
+  notchesIn,
+  seamMinutes,
+  seamSettings,
+} from '../said.ts';
+import { type Step, step } from '../step.ts';
+import { EDGE_STITCH, STITCH } from '../stitches.ts';
+import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
+import { hasPart } from './join.ts';
+import { trimWords } from './visor.ts';
+
+/** A sweatband or a facing is sewn to the lower edge and turned in. */
+export const sweatbandOnSteps = (work: Work, group: Group): readonly Step[] => {
+  const [report] = group.seams;
+  if (report === undefined) return [];
+  const ids = piecesIn(group.seams);
+  const name = nameOf(work, 'sweatband');
+  const strapped = hasPart(ids, 'backStrap') || hasPart(ids, 'elasticCasing');
+  const marks = notchesIn(work, group.seams).filter(({ name: n }) => n !== 'visor end');
+  const round = group.id === 'lowerEdge';
+  return [
+    ...(strapped ? [strapStep(work, ids)] : []),
+    step({
+      id: group.id,
+      phase: 'close',
+      title: `Sew in the ${name}`,
+      show: 'together',
+      words: [
+        words`Lay the ${name} on the lower edge, right sides together.`,
+        ...matchWords(marks),
+        ...(strapped
+          ? [words`Turn its ends in at the edge of the opening, over the ends of the strap.`]
+          : []),
+        words`Sew all the way round through all layers.`,
+        ...trimWords(work.pattern.allowances.lower),
+      ],
+      checks: [lengthCheck(report), ...(round ? [girthCheck(work)] : [])],
+      pieces: ids,
+      seams: [report.seam.id],
+      marks,
+      settings: seamSettings(work, group.seams),
+      minutes: seamMinutes(group.seams, 8),
+    }),
+    turnInStep(work, name),
+  ];
+};
+
+const strapStep = (work: Work, ids: readonly string[]): Step => {
+  const straps = ids.filter((id) => hasPart([id], 'backStrap') || hasPart([id], 'elasticCasing'));
+  const name = hasPart(straps, 'backStrap') ? 'strap halves' : 'casing';
+  const opening = straps.flatMap((id) =>
+    (pieceOf(work, id)?.notches ?? [])
+      .filter((notch) => notch.name === 'edge of the opening')
+      .map((notch) => ({ piece: id, name: notch.name })),
+  );
+  return step({
+    id: 'strapOn',
+    phase: 'close',
+    title: `Baste the ${name} to the back`,
+    show: 'flat',
+    words: [
+      words`Lay the ends of the ${name} on the right side of the crown, at the edge of the opening.`,
+      words`The notch of the ${name} meets the edge of the opening.`,
+      words`Baste the ends down inside the allowance.`,
+    ],
+    checks: [words`The strap lies straight across the opening.`],
+    pieces: straps,
+    marks: opening.slice(0, 1),
+    settings: basteSettings(work, []),
+    minutes: [4, 8],
+  });
+};
+
+const turnInStep = (work: Work, name: string): Step => {
+  const facing = name === 'facing';
+  const visored = work.pattern.pieces.some(({ id }) => id === 'visor');
+  return step({
+    id: 'turnIn',
+    phase: 'close',
+    title: `Turn the ${name} in`,
+    show: 'cap',
+    words: [
+      words`Fold the ${name} to the inside and roll the seam a little inwards.`,
+      words`Topstitch the lower edge, ${mm(EDGE_STITCH)} in, all the way round.`,
+      facing
+        ? words`Turn in its free edge and catch it down by hand.`
+        : words`Catch its free edge to the lining or the seams by hand, here and there.`,
+    ],
+    checks: [words`The ${name} lies flat inside and does not show.`],
+    cautions: visored ? [words`Turn the wheel by hand where the visor makes the seam thick.`] : [],
+    pieces: ['sweatband'],
+    settings: needleSettings(work, ['sweatband', ...outerIds(work)], {
+      stitch: STITCH.topstitch,
+      topstitch: EDGE_STITCH,
+      trade: { stitch: '301' },
+    }),
+    minutes: [10, 30],
+  });
+};
+
+const outerIds = ({ pattern }: Work): readonly string[] =>
+  pattern.pieces.filter(({ cuts }) => cuts.some(({ cloth }) => cloth === 'outer')).map(({ id }) => id);
