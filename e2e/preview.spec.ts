@@ -275,6 +275,41 @@ test('cloth and pictures: a weave shows, a picture and a drawing are saved', asy
   expect(Number.parseFloat(read.width!) * 3).toBeCloseTo(Number(read.box!.split(' ')[2]), 0);
 });
 
+test('a photo of the cloth is laid on the cap, and taken off again', async ({ studio }) => {
+  await show(studio);
+  await worn(studio).getByText('Cloth and picture').click();
+  const colours = () =>
+    model(studio)
+      .locator('canvas')
+      .evaluate(async (canvas: HTMLCanvasElement) => {
+        canvas.dispatchEvent(new WheelEvent('wheel', { deltaY: 1, cancelable: true }));
+        await new Promise((done) => requestAnimationFrame(done));
+        const copy = new OffscreenCanvas(canvas.width, canvas.height).getContext('2d')!;
+        copy.drawImage(canvas, 0, 0);
+        const { data } = copy.getImageData(0, 0, canvas.width, canvas.height);
+        let green = 0;
+        for (let i = 0; i < data.length; i += 4) if (data[i + 1]! > data[i]! + 60) green++;
+        return green / (data.length / 4);
+      });
+  expect(await colours()).toBe(0);
+  const photo = await studio.evaluate(() => {
+    const canvas = document.createElement('canvas');
+    canvas.width = canvas.height = 64;
+    const pen = canvas.getContext('2d')!;
+    pen.fillStyle = '#20c040';
+    pen.fillRect(0, 0, 64, 64);
+    return canvas.toDataURL('image/png').split(',')[1]!;
+  });
+  const file = (buffer: Buffer) => ({ name: 'cloth.png', mimeType: 'image/png', buffer });
+  const field = worn(studio).getByLabel('Photo of the cloth');
+  await field.setInputFiles(file(Buffer.from('no picture at all')));
+  await expect(worn(studio).getByText('could not be read as a picture')).toBeVisible();
+  await field.setInputFiles(file(Buffer.from(photo, 'base64')));
+  await expect.poll(colours).toBeGreaterThan(0.1);
+  await worn(studio).getByRole('button', { name: 'Without the photo' }).click();
+  await expect.poll(colours).toBe(0);
+});
+
 for (const colorScheme of ['light', 'dark'] as const) {
   test.describe(`in ${colorScheme}`, () => {
     test.use({ colorScheme });

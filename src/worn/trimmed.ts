@@ -7,21 +7,24 @@ import type { Sheet } from './sheet.ts';
 
 /** How far a strap lies off its band, and a button off what it is sewn to, mm. Our own, for the look. */
 const [STRAP_OFF, BUTTON_OFF, BUTTON_RISE] = [1.5, 2.5, 2.5];
+const [EYELET_OFF, EYELET_RIM] = [0.6, 1.5];
 const STRAP_STEP = 4;
 const BUTTON_STEPS = 20;
 
-/** The sheets with what is sewn on them: buttons where a piece has marks for them, and the strap from one to the other. */
+/** The sheets with what is on them: eyelets and buttons where a piece has marks for them, and the strap from button to button. */
 export const trimmed = (sheets: readonly Sheet[], pieces: readonly Piece[]): readonly Sheet[] => [
   ...sheets,
   ...sheets.flatMap((sheet) => {
     const marks = pieces.find(({ id }) => id === sheet.piece)?.marks ?? [];
     const buttons = marks.filter((mark) => mark.kind === 'button');
-    if (buttons.length === 0) return [];
+    const eyelets = marks.filter((mark) => mark.kind === 'eyelet');
+    if (buttons.length + eyelets.length === 0) return [];
     const lift = liftOff(sheet);
     const strap = pieces.find(({ id }) => id === 'strap');
     return [
       ...(strap && buttons.length === 2 ? strapOn(strap, buttons[0]!.at, buttons[1]!.at, lift) : []),
       ...buttons.flatMap(({ at, diameter }) => buttonOn(at, diameter / 2, strap?.id ?? sheet.piece, lift)),
+      ...eyelets.flatMap(({ at, diameter }) => eyeletOn(at, diameter / 2, sheet.piece, lift)),
     ];
   }),
 ];
@@ -62,6 +65,20 @@ const strapOn = (strap: Piece, from: Point, to: Point, lift: Lift): readonly She
 
 /** A round button, a little domed. */
 const buttonOn = (at: Point, r: number, piece: string, lift: Lift): readonly Sheet[] =>
+  discOn(at, r, piece, lift, BUTTON_OFF, BUTTON_RISE);
+
+/** An eyelet's rim lies on the cloth round its hole. */
+const eyeletOn = (at: Point, hole: number, piece: string, lift: Lift): readonly Sheet[] =>
+  discOn(at, hole + EYELET_RIM, piece, lift, EYELET_OFF, 0);
+
+const discOn = (
+  at: Point,
+  r: number,
+  piece: string,
+  lift: Lift,
+  off: number,
+  rise: number,
+): readonly Sheet[] =>
   netOver(
     piece,
     Array.from({ length: BUTTON_STEPS + 1 }, (_, i) => {
@@ -69,7 +86,7 @@ const buttonOn = (at: Point, r: number, piece: string, lift: Lift): readonly She
       return [1, 0.8, 0].map((share) => ({
         x: at.x + r * share * Math.cos(turn),
         y: at.y + r * share * Math.sin(turn),
-        off: BUTTON_OFF + BUTTON_RISE * (1 - share * share),
+        off: off + rise * (1 - share * share),
       }));
     }).map((row) => row.toReversed()),
     lift,
