@@ -16,10 +16,13 @@ export const TableView = () => {
   const chosen = useStudio((s) => s.chosen);
   const lit = useStudio((s) => s.lit);
   const litSeam = useStudio((s) => s.litSeam);
-  const pattern = useStudio((s) => derived(s.good).draft?.pattern ?? null);
+  const draft = useStudio((s) => derived(s.good).draft);
   const seam = useMemo(
-    () => (pattern === null || litSeam === null ? undefined : seamOnTable(pattern, drawings, litSeam)),
-    [pattern, drawings, litSeam],
+    () =>
+      draft === null || litSeam === null
+        ? undefined
+        : seamOnTable(draft.pattern, draft.cutting, drawings, litSeam),
+    [draft, drawings, litSeam],
   );
   return (
     <Table

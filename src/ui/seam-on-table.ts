@@ -12,20 +12,27 @@ interface Lying {
 
 const NOTHING: readonly Lying[] = [];
 
-/** Both sides of a seam as their pieces lie on the table: every edge that takes part in it, or the stretch of it that does. */
+/**
+ * Both sides of a seam as their pieces lie on the table: every edge that takes part in it, or the stretch of it that does. The
+ * pieces on the table are those that are cut: where cloth will shrink they are larger than what is sewn.
+ */
 export const seamOnTable = (
   { pieces, seams }: Pattern,
+  cutting: Pattern,
   placed: readonly Placed[],
   id: string | null,
 ): readonly Lying[] => {
   const seam = id === null ? undefined : seams.find((one) => one.id === id);
   if (!seam) return NOTHING;
   return [...seam.a, ...seam.b].flatMap(({ piece, edge, backwards, from, to }) => {
-    const path = pieces.find((one) => one.id === piece)?.outline.find(({ name }) => name === edge)?.path;
+    const edgeOf = (all: Pattern['pieces']) =>
+      all.find((one) => one.id === piece)?.outline.find(({ name }) => name === edge)?.path;
+    const [sewn, path] = [edgeOf(pieces), edgeOf(cutting.pieces)];
     const at = placed.find(({ drawing }) => drawing.id === piece)?.at;
-    if (!path || !at) return [];
+    if (!sewn || !path || !at) return [];
     const whole = pathLength(path);
-    const [start, end] = [from ?? 0, to ?? whole];
+    const growth = whole / pathLength(sewn);
+    const [start, end] = [(from ?? 0) * growth, to === undefined ? whole : to * growth];
     return [{ path: backwards ? stretch(path, whole - end, whole - start) : stretch(path, start, end), at }];
   });
 };

@@ -5,7 +5,7 @@ import { weaves } from '../../state/worn-wish.ts';
 import { axesOf, type Gaze, threeQuarter } from '../../worn/gaze.ts';
 import { headMesh } from '../../worn/head-mesh.ts';
 import { meshOf } from '../../worn/mesh.ts';
-import { inFrame, notInFrame } from '../frames.ts';
+import { inFrameAfterAll, notInFrame } from '../frames.ts';
 import { watchChalks } from '../table/chalks.ts';
 import { listen } from '../table/gestures.ts';
 import { extentOf, framed, ZOOMS } from './framing.ts';
@@ -65,7 +65,8 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
   } | null = null;
 
   const ask = (): void => {
-    if (!asked) inFrame(paint);
+    // The table comes first: it is what is cut.
+    if (!asked) inFrameAfterAll(paint);
     asked = true;
   };
   const build = (): typeof shown => {

@@ -21,7 +21,7 @@ export const wornNow = (spec: Spec, tilted: boolean): WornNow | null => {
   if (last?.spec === spec && last.tilted === tilted) return last.worn;
   const { draft } = derived(spec);
   if (draft === null) return null;
-  const form = styleOf(spec.cap.style).form(spec.cap.values, draft.head);
+  const form = styleOf(spec.cap.style).form(draft.values, draft.head);
   const { pattern } = draft;
   const on = putOn(assemble(form, pattern.pieces), draft, draft.head, tilted);
   const worn = { ...on, sheets: trimmed(on.sheets, pattern.pieces), pattern, spec };
