@@ -124,6 +124,7 @@ test('a fitting is tried on, agreed to, and is one step of undo; it stays with t
   await studio.getByRole('button', { name: 'Show it on the table' }).click();
   await expect.poll(() => outline(studio)).not.toBe(flat);
   expect(lengthIn(await tally(studio, /^Inside/).textContent())).toBeCloseTo(inside - 8, 0);
+  await expect(studio.getByText('The table shows a change on trial.')).toBeVisible();
   await studio.getByRole('button', { name: 'Put it back' }).click();
   await expect.poll(() => outline(studio)).toBe(flat);
   await expect(studio.getByRole('button', { name: 'Undo' })).toBeDisabled();

@@ -30,12 +30,14 @@ export const Tally = () => {
   );
 };
 
-/** Says that the table holds back, and leads to what stands in the way. */
+/** Says why the table does not show what is wished: something stands in the way, or a change is only tried on. */
 const Stopped = () => {
   const field = useFirstInTheWay();
   return (
     <p className="remark">
-      The table shows the last cap that can be sewn.{' '}
+      {field === null
+        ? 'The table shows a change on trial.'
+        : 'The table shows the last cap that can be sewn. '}
       {field !== null && (
         <button type="button" onClick={() => void walkToField(field)}>
           What is in the way?

@@ -22,7 +22,7 @@ export const FitNotes = ({ unit }: { readonly unit: Unit }) => {
         {notes.map(({ date, found, changed }, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: notes have no other name than their place.
           <li key={i}>
-            {dateWords(date)}: {found.join(', ')}.{' '}
+            {dateWords(date)}: {found.join('; ')}.{' '}
             {Object.entries(changed).map(([key, [from, to]]) => (
               <span key={key}>
                 {parameters[key]?.label ?? key} <Figures text={`${value(key, from)} → ${value(key, to)}`} />.{' '}
