@@ -22,15 +22,19 @@ export const assembled = (style: Style, values: Partial<Values>, head: Head, tit
   return { title: `${style.name} ${title}`, draft, head, sheets };
 };
 
-/** A style as it comes and from each of its starting points, on a child's head and a man's. */
-export const capsOf = (style: Style): readonly Assembled[] =>
-  [HEADS[0]!, HEADS[4]!].flatMap((head) =>
-    [{ name: '', values: {} }, ...style.starts].flatMap(({ name, values }) =>
-      style.problems({ ...defaultsOf(style.parameters), ...values } as Values, head).length > 0
-        ? []
-        : [assembled(style, values as Partial<Values>, head, `${name}, ${head.girth}`)],
-    ),
+const STARTS = HEADS[4]!;
+const AS_IT_COMES = HEADS[0]!;
+
+/** A style as it comes, on a child's head and a man's, and from each of its starting points on the man's. */
+export const capsOf = (style: Style): readonly Assembled[] => {
+  const fromStarts = style.starts.map(({ name, values }) => ({ name, values, head: STARTS }));
+  const plain = [AS_IT_COMES, STARTS].map((head) => ({ name: '', values: {}, head }));
+  return [...plain, ...fromStarts].flatMap(({ name, values, head }) =>
+    style.problems({ ...defaultsOf(style.parameters), ...values } as Values, head).length > 0
+      ? []
+      : [assembled(style, values as Partial<Values>, head, `${name}, ${head.girth}`)],
   );
+};
 
 export const lengthOf = (points: readonly Point3[]): number =>
   points.slice(1).reduce((sum, p, i) => sum + distance3(points[i]!, p), 0);
