@@ -1,23 +1,10 @@
 import { flatten } from '../geometry/flatten.ts';
 import { pathStart } from '../geometry/path.ts';
 import { distance, type Point } from '../geometry/point.ts';
-import { between3, distance3, dot3, subtract3 } from '../geometry/space.ts';
 import type { Piece } from '../pattern/piece.ts';
-import { edgeKnots, knotAt, knotCount, type Sheet } from './sheet.ts';
-
-/** How the plane is moved: turned by an angle (cosine and sine), turned over before that or not, and shifted. */
-interface Motion {
-  readonly cos: number;
-  readonly sin: number;
-  readonly over: 1 | -1;
-  readonly from: Point;
-  readonly to: Point;
-}
-
-const moved = ({ cos, sin, over, from, to }: Motion, p: Point): Point => {
-  const [x, y] = [over * (p.x - from.x), p.y - from.y];
-  return { x: to.x + cos * x - sin * y, y: to.y + sin * x + cos * y };
-};
+import { joinedFlat } from './joined-flat.ts';
+import { laidBy, type Motion, moved, movedBack } from './motion.ts';
+import { edgeKnots, flatAt, knotCount, type Sheet } from './sheet.ts';
 
 /** An outline this near (mm) to its chords is near enough to be laid on. */
 const CHORDS = 0.05;
@@ -27,8 +14,8 @@ const PLACES = 16;
 const AS_GOOD = 0.15;
 
 /**
- * Lays the nets of the copies of a piece on it: those of one copy, which are rolled flat already, on their piece: middles together, a corner of the nets on a corner
- * of the outline. A shape that fits in several ways is laid as pieces are drawn: upright, or with its front upwards; turned over
+ * Lays nets on a piece, copy by copy: they are rolled flat already, and come middle on middle and a corner of theirs on
+ * a corner of the outline. A shape that fits in several ways is laid as pieces are drawn: upright, or with its front upwards; turned over
  * only where nothing else fits, or where that copy is cut so.
  * Exact as the nets are; off by no more than the fit of the outline and the nets' chords, some 0.05 mm.
  */
@@ -105,18 +92,6 @@ const meansOf = (nets: readonly Sheet[], count: number): readonly [number, numbe
     }
   }
   return [x / count, y / count, high / count];
-};
-
-const flatAt = ({ flat }: Sheet, knot: number): Point => ({ x: flat[2 * knot]!, y: flat[2 * knot + 1]! });
-
-const laidBy = ({ cos, sin, over, from, to }: Motion, net: Sheet): Sheet => {
-  const flat = new Float64Array(net.flat.length);
-  for (let k = 0; k < flat.length; k += 2) {
-    const [x, y] = [over * (net.flat[k]! - from.x), net.flat[k + 1]! - from.y];
-    flat[k] = to.x + cos * x - sin * y;
-    flat[k + 1] = to.y + sin * x + cos * y;
-  }
-  return { ...net, flat };
 };
 
 const outerEdge = (net: Sheet): readonly Point[] => edgeKnots(net).map((knot) => flatAt(net, knot));
@@ -213,11 +188,6 @@ const misfit = (
   return most;
 };
 
-const movedBack = ({ cos, sin, over, from, to }: Motion, p: Point): Point => {
-  const [x, y] = [p.x - to.x, p.y - to.y];
-  return { x: from.x + over * (cos * x + sin * y), y: from.y + cos * y - sin * x };
-};
-
 const toRing = (ring: readonly Point[], p: Point): number => {
   let least = Infinity;
   let a = ring.at(-1)!;
@@ -231,56 +201,4 @@ const toRing = (ring: readonly Point[], p: Point): number => {
     a = b;
   }
   return Math.sqrt(least);
-};
-
-/** Knots nearer than this (mm) in space are one. */
-const ONE = 0.02;
-
-/**
- * The nets of one copy beside each other on the flat: each that shares a rail or a part of one with those before is moved so that
- * the two lie on each other.
- */
-const joinedFlat = (nets: readonly Sheet[]): readonly Sheet[] => {
-  const done = [nets[0]!];
-  const waiting = nets.slice(1);
-  while (waiting.length > 0) {
-    const next = waiting.findIndex((net) => sharedPlaces(done, net) !== null);
-    const net = waiting.splice(Math.max(next, 0), 1)[0]!;
-    const shared = next < 0 ? null : sharedPlaces(done, net);
-    done.push(shared === null ? net : laidBy(shared, net));
-  }
-  return done;
-};
-
-/** Two knots of a net that lie on the edges of others in space, far apart, and the motion that lays them there on the flat. */
-const sharedPlaces = (done: readonly Sheet[], net: Sheet): Motion | null => {
-  const found = edgeKnots(net).flatMap((knot) => {
-    const there = done.map((before) => placeInFlat(before, net, knot)).find((place) => place !== null);
-    return there ? [{ here: flatAt(net, knot), there }] : [];
-  });
-  const [first] = found;
-  if (!first) return null;
-  const apart = ({ here }: { readonly here: Point }) => distance(here, first.here);
-  const far = found.reduce((most, one) => (apart(one) > apart(most) ? one : most));
-  if (!(apart(far) > 1)) return null;
-  const [a, b, c, d] = [first.there, far.there, first.here, far.here];
-  const turn = Math.atan2(b.y - a.y, b.x - a.x) - Math.atan2(d.y - c.y, d.x - c.x);
-  return { cos: Math.cos(turn), sin: Math.sin(turn), over: 1, from: c, to: a };
-};
-
-/** Where a knot of one net lies on the flat edge of another that it touches in space, or null. */
-const placeInFlat = (on: Sheet, net: Sheet, knot: number): Point | null => {
-  const p = knotAt(net, knot);
-  const knots = edgeKnots(on);
-  for (let i = 0; i < knots.length; i++) {
-    const [k, l] = [knots[i]!, knots[(i + 1) % knots.length]!];
-    const [a, b] = [knotAt(on, k), knotAt(on, l)];
-    const along = subtract3(b, a);
-    const square = dot3(along, along);
-    const t = square > 0 ? Math.min(1, Math.max(0, dot3(subtract3(p, a), along) / square)) : 0;
-    if (distance3(p, between3(a, b, t)) > ONE) continue;
-    const [f, g] = [flatAt(on, k), flatAt(on, l)];
-    return { x: f.x + (g.x - f.x) * t, y: f.y + (g.y - f.y) * t };
-  }
-  return null;
 };

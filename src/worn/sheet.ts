@@ -1,3 +1,4 @@
+import type { Point } from '../geometry/point.ts';
 import type { Point3 } from '../geometry/space.ts';
 
 /**
@@ -55,3 +56,9 @@ export const edgeKnots = ({ rows, columns }: Sheet): readonly number[] => {
   for (let i = rows - 1; i > 0; i--) round.push(i * columns);
   return round;
 };
+
+/** Where a knot lies on the flat piece. */
+export const flatAt = ({ flat }: Sheet, knot: number): Point => ({
+  x: flat[2 * knot]!,
+  y: flat[2 * knot + 1]!,
+});

@@ -24,6 +24,6 @@ for (const style of await fetchStyles()) {
   const triangles = worn(0).index.length / 3;
   describe(`${style.name} on a head, from its form to ${triangles} triangles`, () => {
     let i = 0;
-    bench('ours', () => void worn(i++), { time: 400 });
+    bench('ours', () => void worn(i++), { warmupIterations: 60, iterations: 60 });
   });
 }

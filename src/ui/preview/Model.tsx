@@ -1,0 +1,104 @@
+import { type KeyboardEvent, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
+import { choose, light } from '../../state/actions.ts';
+import { useStudio } from '../../state/studio.ts';
+import type { Swatch } from './scene.ts';
+import { openStand, type Stand, type Told } from './stand.ts';
+
+/** Why there is no model to turn. */
+export const NO_MODEL = 'Drawn, because this browser has no WebGL to show it in space.';
+const LOST = 'Drawn, because the browser has taken its canvas back.';
+
+interface ModelProps {
+  readonly swatch: Swatch | null;
+  readonly stand: { current: Stand | null };
+  readonly onNone: (reason: string) => void;
+}
+
+/** How long a canvas that was taken away is waited for, ms. */
+const PATIENCE = 1500;
+
+/** The cap on its head in space: turned by hand and by keys. */
+export const Model = ({ swatch, stand, onNone }: ModelProps) => {
+  const root = useRef<HTMLDivElement>(null);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const spec = useStudio((s) => s.good);
+  const wish = useStudio((s) => s.worn);
+  const lit = useStudio((s) => s.lit);
+  const chosen = useStudio((s) => s.chosen);
+  const litSeam = useStudio((s) => s.litSeam);
+  const help = useId();
+  // A canvas that was given back is opened anew.
+  const [opened, setOpened] = useState(0);
+  const none = useRef(onNone);
+  useLayoutEffect(() => {
+    none.current = onNone;
+  }, [onNone]);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the canvas is a new one each time.
+  useEffect(() => {
+    let waiting: ReturnType<typeof setTimeout> | undefined;
+    const told: Told = {
+      choose,
+      light,
+      lost: (isLost) => {
+        clearTimeout(waiting);
+        if (isLost) waiting = setTimeout(() => none.current(LOST), PATIENCE);
+        else setOpened((n) => n + 1);
+      },
+    };
+    const now = openStand(root.current!, canvas.current!, () => told);
+    stand.current = now;
+    if (now === null) none.current(NO_MODEL);
+    return () => {
+      clearTimeout(waiting);
+      now?.close();
+      stand.current = null;
+    };
+  }, [opened]);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a stand that is opened anew is told all again.
+  useEffect(() => {
+    stand.current?.show({ spec, wish, swatch, lit, chosen, litSeam });
+  }, [opened, spec, wish, swatch, lit, chosen, litSeam]);
+
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const now = stand.current;
+    if (!now || event.ctrlKey || event.metaKey || event.altKey) return;
+    const stroke = strokes[event.key];
+    if (!stroke) return;
+    event.preventDefault();
+    stroke(now);
+  };
+
+  return (
+    <div
+      className="worn-model"
+      ref={root}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: the keys that turn it need a place to be pressed in.
+      tabIndex={0}
+      role="application"
+      aria-label="The cap on a head"
+      aria-describedby={help}
+      onKeyDown={onKeyDown}
+    >
+      <canvas key={opened} ref={canvas} />
+      <p id={help} className="unseen">
+        Arrows turn the head, + and − zoom, 0 brings it back.
+      </p>
+    </div>
+  );
+};
+
+/** Radians at a press of an arrow, and the zoom at a press of + or −. */
+const [STEP, CLOSER] = [Math.PI / 12, 1.25];
+
+const strokes: Readonly<Record<string, (stand: Stand) => void>> = {
+  ArrowLeft: (stand) => stand.turn(-STEP, 0),
+  ArrowRight: (stand) => stand.turn(STEP, 0),
+  ArrowUp: (stand) => stand.turn(0, -STEP),
+  ArrowDown: (stand) => stand.turn(0, STEP),
+  '+': (stand) => stand.zoom(CLOSER),
+  '=': (stand) => stand.zoom(CLOSER),
+  '-': (stand) => stand.zoom(1 / CLOSER),
+  '0': (stand) => stand.reset(),
+};
