@@ -6,8 +6,14 @@ import type { MarkUse, Settings } from './step.ts';
 import { STITCH, seamStitch } from './stitches.ts';
 import { pieceOf, piecesIn, usesOf, type Work } from './work.ts';
 
-/** A piece's name inside a sentence. */
-export const nameOf = (work: Work, id: string): string => (pieceOf(work, id)?.name ?? id).toLowerCase();
+/** A piece's name inside a sentence: "Visor, upper" is the upper visor. */
+export const spoken = (name: string): string => name.toLowerCase().split(', ').reverse().join(' ');
+
+export const nameOf = (work: Work, id: string): string => spoken(pieceOf(work, id)?.name ?? id);
+
+/** The same without which of them it is: "Side band, front" is a side band. */
+export const plainName = (work: Work, id: string): string =>
+  (pieceOf(work, id)?.name ?? id).toLowerCase().split(', ')[0]!;
 
 /** "a", "a and b", "a, b and c". */
 export const listed = (names: readonly string[]): string =>

@@ -1,6 +1,7 @@
 import { formatLength, MM_PER_INCH, type Unit } from '../units.ts';
+import { plainName } from './said.ts';
 import type { Step } from './step.ts';
-import { pieceOf, type Work } from './work.ts';
+import type { Work } from './work.ts';
 
 /** A setting as a short line: what it is of, and what it is. */
 export interface SettingLine {
@@ -28,7 +29,7 @@ export const settingLines = (work: Work, { settings }: Step, unit: Unit): readon
     },
     press !== undefined && {
       name: 'Press',
-      value: press === 'open' ? 'open' : `to the ${(pieceOf(work, press.towards)?.name ?? '').toLowerCase()}`,
+      value: press === 'open' ? 'open' : `to the ${plainName(work, press.towards)}`,
     },
     trade !== undefined && {
       name: 'In the trade',

@@ -235,6 +235,16 @@ describe('cautions', () => {
     expect(said(stepOf(cap('flat-top'), 'wash').cautions)).toMatch(/steam scalds/);
   });
 
+  test('a stiffened crown is not steamed, and buckram is not washed: it loses its shape when wet (common practice)', () => {
+    const cloths = clothsOf({ stiffener: 'buckram' });
+    const last = (of: Written) => said(stepOf(of, 'look').words);
+    expect(last(cap('pillbox', {}, cloths))).toMatch(/no steam.*Buckram loses its shape when it gets wet/);
+    expect(last(cap('pillbox', { crownBody: 'none' }))).toMatch(
+      /^Pull out all basting.*Steam the crown.*Wash the cap/,
+    );
+    expect(said(stepOf(cap('pillbox'), 'crown').cautions)).toMatch(/iron off the stiffener/);
+  });
+
   test('buttons say under three years, cords are kept off children', () => {
     expect(said(stepOf(cap('flat-top'), 'buttons').cautions)).toMatch(/under three/);
     expect(said(stepOf(cap('gored'), 'topButton').cautions)).toMatch(/under three/);

@@ -8,6 +8,7 @@ import {
   notchesIn,
   numbered,
   piecesListed,
+  plainName,
   seamMinutes,
   seamSettings,
 } from '../said.ts';
@@ -23,7 +24,7 @@ export const sideSteps = (work: Work, group: Group): readonly Step[] => {
   const ids = piecesIn(seams);
   const [first] = ids;
   const one = seams.length === 1;
-  const name = first === undefined ? 'piece' : nameOf(work, first).replace(/, (front|back)$/, '');
+  const name = first === undefined ? 'piece' : plainName(work, first);
   return [
     step({
       id: group.id,
@@ -82,7 +83,10 @@ export const tipSteps = (work: Work, group: Group): readonly Step[] => {
       ],
       checks: [lengthCheck(report), words`No small tucks are caught in the seam.`],
       cautions: stiff
-        ? [words`Sew just beside the stiffener: a needle can break on it. Guard your eyes.`]
+        ? [
+            words`Sew just beside the stiffener: a needle can break on it. Guard your eyes.`,
+            words`Keep the iron off the stiffener: plastic melts, and steam softens buckram.`,
+          ]
         : [],
       pieces: ids,
       seams: [report.seam.id],
@@ -95,8 +99,6 @@ export const tipSteps = (work: Work, group: Group): readonly Step[] => {
     }),
   ];
 };
-
-const plainName = (work: Work, id: string): string => nameOf(work, id).replace(/, (front|back)$/, '');
 
 /** "Leave 8.0 cm open between the marks." */
 export const gapWords = (work: Work, ids: readonly string[]): readonly Words[] =>
@@ -122,7 +124,11 @@ export const goreSteps = (work: Work, group: Group): readonly Step[] => {
       words: [
         words`Lay the edges right sides together.`,
         ...matchWords(marks),
-        n === 1 ? words`Sew the seam.` : words`Sew all ${numbered(n)} seams of this kind.`,
+        n === 1
+          ? words`Sew the seam.`
+          : n === 2
+            ? words`Sew both seams alike.`
+            : words`Sew all ${numbered(n)} seams alike.`,
         ...(pointed
           ? [words`${tipWords(group)}`]
           : [words`Ease the curve with your fingers, and clip the inward one.`]),

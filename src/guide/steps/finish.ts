@@ -1,6 +1,7 @@
 import { distance } from '../../geometry/point.ts';
 import type { Piece, PieceMark } from '../../pattern/piece.ts';
 import { mm, type Words, words } from '../../words.ts';
+import { partOf } from '../parts.ts';
 import { marksNamed, needleSettings, seamMinutes, seamSettings } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { EDGE_STITCH } from '../stitches.ts';
@@ -125,7 +126,12 @@ const tackStep = (work: Work): readonly Step[] => {
 
 const lookStep = (work: Work): Step => {
   const stiff = work.pattern.pieces.some(({ id }) => id === 'visor');
-  const buckram = work.cloths.stiffener.kind === 'buckram' || work.cloths.interlining.kind === 'buckram';
+  const buckram = work.pattern.pieces.some(({ cuts }) =>
+    cuts.some(({ cloth }) => work.cloths[cloth].kind === 'buckram'),
+  );
+  const stiffCrown = work.pattern.pieces.some(
+    ({ id, cuts }) => partOf(id) === 'crown' && cuts.some(({ cloth }) => cloth === 'stiffener'),
+  );
   const washed: readonly Words[] = buckram
     ? [words`Wipe the cap clean. Buckram loses its shape when it gets wet.`]
     : [words`Wash the cap as gently as its most tender cloth needs.`];
@@ -136,7 +142,9 @@ const lookStep = (work: Work): Step => {
     show: 'cap',
     words: [
       words`Pull out all basting and cut the threads.`,
-      words`Steam the crown over a bowl or a rolled towel, and let it dry in shape.`,
+      stiffCrown || buckram
+        ? words`Shape the crown with your hands: no steam, which would soften it.`
+        : words`Steam the crown over a bowl or a rolled towel, and let it dry in shape.`,
       ...washed,
     ],
     checks: [

@@ -1,7 +1,7 @@
 import type { Cloth, Piece } from '../../pattern/piece.ts';
 import { type Words, words } from '../../words.ts';
 import { partOf } from '../parts.ts';
-import { listed, needleSettings } from '../said.ts';
+import { listed, needleSettings, spoken } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { STITCH } from '../stitches.ts';
 import type { Work } from '../work.ts';
@@ -22,7 +22,7 @@ const bodyStep = (work: Work, cloth: 'interlining' | 'stiffener'): readonly Step
   const pieces = work.pattern.pieces.filter((piece) => takesNow(piece, cloth));
   if (pieces.length === 0) return [];
   const ids = pieces.map(({ id }) => id);
-  const names = listed(pieces.map(({ name }) => name.toLowerCase()));
+  const names = listed(pieces.map(({ name }) => spoken(name)));
   const how = howTo(work.cloths[cloth].kind, cloth);
   return [
     step({
@@ -35,7 +35,7 @@ const bodyStep = (work: Work, cloth: 'interlining' | 'stiffener'): readonly Step
         ...how.words,
         ...pieces
           .filter((piece) => oneOfTwo(piece, cloth))
-          .map(({ name }): Words => words`One layer of the ${name.toLowerCase()} gets it: the upper one.`),
+          .map(({ name }): Words => words`One layer of the ${spoken(name)} gets it: the upper one.`),
       ],
       checks: [words`No ${cloth} lies in the seam allowance.`],
       cautions: how.cautions,

@@ -1,7 +1,7 @@
 import type { Cloth } from '../../pattern/piece.ts';
 import { ratio, type Words, words } from '../../words.ts';
 import { marksOf } from '../marks.ts';
-import { listed, needleSettings } from '../said.ts';
+import { listed, needleSettings, spoken } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { STITCH } from '../stitches.ts';
 import type { Work } from '../work.ts';
@@ -135,7 +135,7 @@ const holdStep = (work: Work): readonly Step[] => {
       title: 'Hold the curved edges',
       show: 'flat',
       words: [
-        words`Staystitch the inner edge of the ${listed(inward.map(({ name }) => name.toLowerCase()))} inside the allowance, close to the stitch line.`,
+        words`Staystitch the inner edge of the ${listed(inward.map(({ name }) => spoken(name)))} inside the allowance, close to the stitch line.`,
         words`Do not pull: let the machine feed the cloth.`,
       ],
       checks: [words`The edge still lies on the paper piece, no longer than it was.`],
