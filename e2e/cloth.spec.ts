@@ -98,6 +98,22 @@ test('the lay is handed over as pages, one for each cloth', async ({ studio }) =
   ]);
 });
 
+test('the lay comes after the pattern in one file where it is wished', async ({ studio }) => {
+  await goTo(studio, 'Paper');
+  await studio.getByLabel('With the cutting lay').check();
+  const download = studio.getByRole('button', { name: 'Download pattern PDF' });
+  await expect(download).toBeEnabled();
+  const coming = studio.waitForEvent('download');
+  await download.click();
+  const pdf = await readPdf(new Uint8Array(await readFile(await (await coming).path())));
+  const titles = pdf.pages
+    .flatMap(({ texts }) => texts.map(({ text }) => text))
+    .filter((t) => t.startsWith('Cutting lay,'));
+  expect(titles).toEqual(
+    ['outer', 'lining', 'interlining', 'stiffener'].map((cloth) => `Cutting lay, ${cloth}`),
+  );
+});
+
 test('thick cloth makes the shell longer and says so; cloth that shrinks makes the pieces larger', async ({
   studio,
 }) => {

@@ -10,31 +10,26 @@ import { textWidth } from '../drawing/text-width.ts';
 import { point } from '../geometry/point.ts';
 import { formatLength, type Unit } from '../units.ts';
 import type { PaperSpec } from './paper.ts';
+import { plainSet, withSheets } from './plain-set.ts';
 import type { Heading, Sheet, SheetSet } from './sheet.ts';
 import { sheetGrid } from './sheet-grid.ts';
-import { pageSize } from './sheet-size.ts';
+import type { Size } from './sheet-size.ts';
 import { text } from './tag.ts';
 
-const MARGIN = 12;
 const HEAD = 20;
 
-const paperFor = (unit: Unit): PaperSpec => ({
-  paper: unit === 'in' ? 'letter' : 'a4',
-  orientation: 'portrait',
-  margin: MARGIN,
-  join: 'butt',
-  overlap: 0,
-  halves: false,
-  measuredAcross: 100,
-  measuredDown: 100,
-});
+/** The cutting lays of a cap as a set of their own, a page for each cloth. */
+export const laySet = (lays: readonly ClothLay[], heading: Heading): SheetSet =>
+  plainSet('cutting lay', heading, (paper) => laySheets(lays, heading, paper));
 
-/** The cutting lays of a cap, a page for each cloth, as large as the page allows. */
-export const laySheets = (lays: readonly ClothLay[], heading: Heading): SheetSet => {
-  const paper = paperFor(heading.unit);
-  const page = pageSize(paper);
-  const room = { width: page.width - 2 * MARGIN, height: page.height - 2 * MARGIN };
-  const sheets = lays.map((lay, i): Sheet => {
+/** The pattern and, on the same paper, its cutting lays after it. */
+export const withLays = (set: SheetSet, lays: readonly ClothLay[]): SheetSet =>
+  withSheets(set, (paper) => laySheets(lays, set.heading, paper));
+
+/** A page for each lay, as large as the page allows. */
+const laySheets = (lays: readonly ClothLay[], heading: Heading, paper: PaperSpec): readonly Sheet[] => {
+  const room = sheetGrid(paper).window;
+  return lays.map((lay, i) => {
     const size = laySize(lay);
     const k = Math.min(room.width / size.width, (room.height - HEAD) / size.height);
     const top = room.height - HEAD - k * size.height;
@@ -44,30 +39,17 @@ export const laySheets = (lays: readonly ClothLay[], heading: Heading): SheetSet
       cell: null,
       number: i + 1,
       of: lays.length,
-      marks: movedMarks(marks, point(MARGIN, MARGIN)),
+      marks: movedMarks(marks, point(paper.margin, paper.margin)),
       shows: null,
     };
   });
-  return {
-    heading,
-    title: `${heading.cap === '' ? 'Cap' : heading.cap}, cutting lay`,
-    paper,
-    page,
-    scale: { across: 1, up: 1 },
-    sheets,
-    pieces: [],
-    grid: sheetGrid(paper),
-    naiveCount: sheets.length,
-    saved: 0,
-    problems: [],
-  };
 };
 
 const headMarks = (
   lay: ClothLay,
   { cap, wearer, date, unit }: Heading,
   k: number,
-  room: { readonly width: number; readonly height: number },
+  room: Size,
 ): readonly Mark[] => {
   const title = `Cutting lay, ${clothNames[lay.cloth].toLowerCase()}`;
   const lines = [

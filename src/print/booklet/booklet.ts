@@ -10,9 +10,10 @@ import { formatLength, type Unit } from '../../units.ts';
 import { say, type Words } from '../../words.ts';
 import { column, fillColumns, type Part, paragraph, space } from '../cover/flow.ts';
 import type { PaperSpec } from '../paper.ts';
+import { plainSet, withSheets } from '../plain-set.ts';
 import type { Heading, Sheet, SheetSet } from '../sheet.ts';
 import { sheetGrid } from '../sheet-grid.ts';
-import { pageSize, papers, type Size } from '../sheet-size.ts';
+import type { Size } from '../sheet-size.ts';
 import { text } from '../tag.ts';
 import { type PrintedStep, stepParts } from './step-part.ts';
 
@@ -27,48 +28,17 @@ export interface BookletContent {
   readonly forAChild: readonly Words[];
 }
 
-const MARGIN = 12;
 const GAP = 8;
 const HEAD = 17;
 const FOOT = 7;
 
-/** A booklet is printed on plain sheets, whatever the pattern lies on. */
-const paperFor = (unit: Unit): PaperSpec => ({
-  paper: unit === 'in' ? 'letter' : 'a4',
-  orientation: 'portrait',
-  margin: MARGIN,
-  join: 'butt',
-  overlap: 0,
-  halves: false,
-  measuredAcross: 100,
-  measuredDown: 100,
-});
-
 /** The order of work as a set of its own: what is needed, then step by step with a box to tick. */
-export const booklet = (content: BookletContent): SheetSet => {
-  const { heading } = content;
-  const paper = paperFor(heading.unit);
-  const sheets = bookletSheets(content, paper);
-  return {
-    heading,
-    title: `${heading.cap === '' ? 'Cap' : heading.cap}, sewing booklet`,
-    paper,
-    page: pageSize(paper),
-    scale: { across: 1, up: 1 },
-    sheets,
-    pieces: [],
-    grid: sheetGrid(paper),
-    naiveCount: sheets.length,
-    saved: 0,
-    problems: [],
-  };
-};
+export const booklet = (content: BookletContent): SheetSet =>
+  plainSet('sewing booklet', content.heading, (paper) => bookletSheets(content, paper));
 
 /** The pattern and, on the same paper, the order of work after it. Endless paper takes no booklet: the set as it was. */
 export const withBooklet = (set: SheetSet, content: BookletContent): SheetSet =>
-  papers[set.paper.paper].kind === 'sheets'
-    ? { ...set, sheets: [...set.sheets, ...bookletSheets(content, set.paper)] }
-    : set;
+  withSheets(set, (paper) => bookletSheets(content, paper));
 
 /** The order of work on sheets of a paper, in as many columns as it holds. */
 const bookletSheets = (content: BookletContent, paper: PaperSpec): readonly Sheet[] => {

@@ -17,7 +17,7 @@ export const LayDownload = () => {
     if (draft === null) return;
     setWork('working');
     try {
-      const [{ laySheets }, { makePdf }] = await Promise.all([
+      const [{ laySet }, { makePdf }] = await Promise.all([
         import('../../print/lay-sheets.ts'),
         import('../../print/make-pdf.ts'),
       ]);
@@ -29,7 +29,7 @@ export const LayDownload = () => {
         unit: wish.unit,
       };
       const lays = await laysOf(draft, layNow().lay);
-      hand(await makePdf(laySheets(lays, heading)), `${fileName(heading.cap)}, cutting lay.pdf`);
+      hand(await makePdf(laySet(lays, heading)), `${fileName(heading.cap)}, cutting lay.pdf`);
       setWork('done');
     } catch (error) {
       console.error(error);

@@ -13,6 +13,7 @@ type Work =
 export const Download = ({ ready }: { readonly ready: boolean }) => {
   const { set, stale } = useSheets();
   const [work, setWork] = useState<Work>({ state: 'resting' });
+  const [lays, setLays] = useState(false);
   const [sewing, setSewing] = useState(false);
   const stopping = useRef<AbortController | null>(null);
 
@@ -24,7 +25,8 @@ export const Download = ({ ready }: { readonly ready: boolean }) => {
     try {
       const { makePdf } = await import('../../print/make-pdf.ts');
       const onProgress = (drawn: number, of: number) => setWork({ state: 'working', done: drawn / of });
-      const whole = sewing ? (await import('../sewing/with-booklet.ts')).sheetsWithBooklet(set) : set;
+      const laid = lays ? await (await import('../cloth/with-lays.ts')).sheetsWithLays(set) : set;
+      const whole = sewing ? (await import('../sewing/with-booklet.ts')).sheetsWithBooklet(laid) : laid;
       const pdf = await makePdf(whole, { onProgress, signal: stop.signal });
       const file = `${fileName(set.heading.cap)}, ${papers[set.paper.paper].label.split(',')[0]}.pdf`;
       hand(pdf, file);
@@ -42,10 +44,16 @@ export const Download = ({ ready }: { readonly ready: boolean }) => {
         Download pattern PDF
       </button>
       {set !== null && papers[set.paper.paper].kind === 'sheets' && (
-        <label>
-          <input type="checkbox" checked={sewing} onChange={(event) => setSewing(event.target.checked)} />
-          With the sewing booklet
-        </label>
+        <>
+          <label>
+            <input type="checkbox" checked={lays} onChange={(event) => setLays(event.target.checked)} />
+            With the cutting lay
+          </label>
+          <label>
+            <input type="checkbox" checked={sewing} onChange={(event) => setSewing(event.target.checked)} />
+            With the sewing booklet
+          </label>
+        </>
       )}
       {working && (
         <>
