@@ -20,6 +20,7 @@ test('one cap is followed from its first step to its last', async ({ studio }) =
     // The next step opens by itself once the one before is ticked off: with its drawing and its words.
     await expect(studio.getByRole('button', { name: title, exact: false, expanded: true })).toBeVisible();
     await expect(studio.getByRole('img', { name: `Drawing: ${title}` })).toBeVisible();
+    await expect(studio.getByRole('checkbox', { name: `Done: ${title}` })).toBeInViewport();
     if (title === 'Press, and try it on') {
       const said = await studio.getByText(/^Inside, it is/).textContent();
       expect(lengthIn(said)).toBe(inside);

@@ -33,7 +33,13 @@ export const StepItem = ({ step, number, tickId, isOpen, onOpen, onWalk, onDone,
     lightSeam(null);
   };
   return (
-    <li className="step-item" data-done={done || undefined} onPointerEnter={point} onPointerLeave={away}>
+    <li
+      className="step-item"
+      data-step={step.id}
+      data-done={done || undefined}
+      onPointerEnter={point}
+      onPointerLeave={away}
+    >
       <div className="step-head">
         <input
           type="checkbox"

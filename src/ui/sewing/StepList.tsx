@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useRef, useState } from 'react';
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { settingLines } from '../../guide/settings-words.ts';
 import { type Phase, phases, type Step } from '../../guide/step.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -32,6 +32,11 @@ export const StepList = ({ now, style }: { readonly now: GuideNow; readonly styl
   });
   const open = asked === undefined ? firstUndone : asked;
   const list = useRef<HTMLDivElement>(null);
+  // What opens must be in sight, also where the long step above it has just folded up.
+  useEffect(() => {
+    if (asked)
+      list.current?.querySelector(`[data-step="${asked}"] .step-head`)?.scrollIntoView({ block: 'nearest' });
+  }, [asked]);
 
   const walk = (event: KeyboardEvent) => {
     const way = { ArrowDown: 1, ArrowUp: -1 }[event.key];
