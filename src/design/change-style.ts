@@ -16,12 +16,12 @@ export const valuesFor = (style: Style, before: Values, from: Style | null, head
     Object.entries(before).filter(([key, value]) => !(key in untouched) || !sameAs(value, untouched[key])),
   );
   const wished: Values = {
-    ...before,
+    ...touched,
     ...defaultsOf(style.parameters),
     ...valuesThatFit(style.parameters, touched),
   };
   if (head === null) return wished;
-  return mended(style, wished, head) ?? { ...before, ...defaultsOf(style.parameters) };
+  return mended(style, wished, head) ?? { ...touched, ...defaultsOf(style.parameters) };
 };
 
 const sameAs = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);

@@ -26,6 +26,7 @@ export const TableView = () => {
   );
   return (
     <Table
+      subject={good.cap.style}
       drawings={drawings}
       ghost={from === null || from === good ? null : onTable(from, unit)}
       unit={unit}

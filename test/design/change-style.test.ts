@@ -29,6 +29,14 @@ describe('another style', () => {
     }
   });
 
+  test('takes its own usual value after a style in between that does not know it', () => {
+    const find = (id: string) => styles.find((style) => style.id === id)!;
+    const [gored, flat, skull] = [find('gored'), find('three-piece'), find('skull')];
+    const between = valuesFor(flat, defaultsOf(gored.parameters), gored, head);
+    // A gored cap comes with a button on top, a skull cap without.
+    expect(valuesFor(skull, between, flat, head)).toMatchObject(defaultsOf(skull.parameters));
+  });
+
   test('can be sewn whatever the extremes of the style before', () => {
     for (const from of styles) {
       for (const end of ['min', 'max'] as const) {

@@ -10,6 +10,8 @@ import type { Lying } from './shapes.ts';
 import './table.css';
 
 export interface TableProps {
+  /** What kind of cap it is: the pieces of another are framed anew. */
+  readonly subject: string;
   readonly drawings: readonly Placed[];
   /** What lay there before the change that is being made: shown as faint outlines. */
   readonly ghost?: readonly Placed[] | null;
@@ -33,6 +35,7 @@ const NO_SEAM: readonly Lying[] = [];
  * keyboards and screen readers. `data-painted` counts frames and `data-outline` marks the outlines last painted.
  */
 export const Table = ({
+  subject,
   drawings,
   ghost,
   unit,
@@ -68,8 +71,8 @@ export const Table = ({
   }, []);
 
   useEffect(() => {
-    desk.current?.show({ placed: drawings, ghost: ghost ?? NOTHING, unit, chosen, lit, seam });
-  }, [drawings, ghost, unit, chosen, lit, seam]);
+    desk.current?.show({ subject, placed: drawings, ghost: ghost ?? NOTHING, unit, chosen, lit, seam });
+  }, [subject, drawings, ghost, unit, chosen, lit, seam]);
 
   const onKeyDown = (event: KeyboardEvent): void => {
     const stroke = strokeOf(event);

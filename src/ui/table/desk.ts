@@ -15,6 +15,8 @@ import { fitted, kept, pulled, type Size, seesAll, toTable, type View, zoomed } 
 
 /** What the page wants on the table. */
 export interface Wanted {
+  /** What kind of thing lies there: another one is framed anew. */
+  readonly subject: string;
   readonly placed: readonly Placed[];
   readonly ghost: readonly Placed[];
   readonly unit: Unit;
@@ -58,6 +60,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
   let size: Size = { width: 0, height: 0 };
   let view: View | null = null;
   let framed = true;
+  let another = false;
   let chalks: Chalks = readChalks(root);
   let asked = false;
   let painted = 0;
@@ -140,6 +143,11 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
   });
   return {
     show: (next) => {
+      if (wanted && next.subject !== wanted.subject) another = true;
+      // The pieces of another subject come a moment after its name.
+      if (another && next.placed !== wanted?.placed) {
+        [another, framed, view] = [false, true, null];
+      }
       wanted = next;
       // Laid now and painted in its turn: each takes a good part of a frame.
       const now = scene();
