@@ -70,7 +70,8 @@ const stepsBetween = (a: WholeRing, b: WholeRing): Steps => {
  */
 const turnHolds = (ring: WholeRing, i: number, x: number, y: number, first: boolean): boolean => {
   const before = i === 0 ? ring.count - 1 : i - 1;
-  const [low, high] = ring.inward[i] === 1 ? [i, before] : [before, i];
+  const low = ring.inward[i] === 1 ? i : before;
+  const high = ring.inward[i] === 1 ? before : i;
   const fromLow = ring.dx[low]! * y - ring.dy[low]! * x;
   const toHigh = x * ring.dy[high]! - y * ring.dx[high]!;
   return first ? fromLow >= 0 && toHigh > 0 : fromLow > 0 && toHigh >= 0;

@@ -86,7 +86,8 @@ export const depthBetween = (f: Floor, j: number, stance: number, dx: number, dy
 export const wayOutOf = (f: Floor, j: number, stance: number, dx: number, dy: number): number => {
   const { noFit, cosine, sine } = meetingOf(f.meetings, f.stance[j]!, stance);
   const depth = penetration(noFit, cosine * dx - sine * dy, sine * dx + cosine * dy);
-  const [ox, oy] = [wayOut[0]!, wayOut[1]!];
+  const ox = wayOut[0]!;
+  const oy = wayOut[1]!;
   wayOut[0] = cosine * ox + sine * oy;
   wayOut[1] = cosine * oy - sine * ox;
   return depth;

@@ -13,7 +13,7 @@ export interface Place {
 }
 
 /** Edges walked at most for one stance: with very many pieces on the floor fewer levels are tried. */
-const WALKED = 300_000;
+const WALKED = 150_000;
 
 /** A nudge (mm) below a level at which places begin to be denied. */
 const BELOW = 1e-7;
@@ -110,7 +110,8 @@ const firstFree = (
     if (lows[j]! > y || highs[j]! <= y) continue;
     let found = 0;
     for (let e = starts[j]!; e < starts[j + 1]! && found < crossings.length; e += 4) {
-      const [ay, by] = [edges[e + 1]!, edges[e + 3]!];
+      const ay = edges[e + 1]!;
+      const by = edges[e + 3]!;
       if (ay > y === by > y) continue;
       const x = edges[e]! + ((edges[e + 2]! - edges[e]!) * (y - ay)) / (by - ay);
       let at = found++;

@@ -2,7 +2,7 @@ import { LAID_TOUCH } from '../geometry/tolerance.ts';
 import { type Crowd, measure } from './crowd.ts';
 import { settle } from './settle.ts';
 
-export const gls = { stale: 60, decay: 0.95, low: 1.2, high: 2, gain: 0.98 };
+export const gls = { stale: 200, decay: 0.98, low: 1.05, high: 1.2, gain: 0.98 };
 
 /**
  * Moves pieces one at a time until none overlaps another, or no progress has been made for long: guided local search,

@@ -3,7 +3,7 @@ import { type Crowd, costAt, costOf, moveTo } from './crowd.ts';
 import { clamped, free, goesInto } from './freedom.ts';
 import { refined, spot } from './refine.ts';
 
-export const tuning = { far: 20, near: 10, places: 3 };
+export const tuning = { far: 8, near: 4, places: 3 };
 
 let best = candidates(tuning.places);
 

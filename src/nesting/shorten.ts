@@ -1,11 +1,21 @@
 import { SAME_POINT } from '../geometry/tolerance.ts';
 import type { Crowd } from './crowd.ts';
+import { stand } from './floor.ts';
 import { usedLength } from './layout-of.ts';
 import { exchange, pushIn } from './push-in.ts';
 import { separate } from './separate.ts';
 import { record, restore, snapshotOf } from './snapshot.ts';
 
-export const outer = { first: 0.01, most: 0.02, least: 0.0005, tries: 3, grow: 1.3, shrink: 0.5 };
+export const outer = {
+  first: 0.01,
+  most: 0.02,
+  least: 0.0005,
+  tries: 3,
+  grow: 1.3,
+  shrink: 0.5,
+  cut: 1,
+  swaps: 1,
+};
 
 /**
  * Makes a strip on which all parts lie free shorter and shorter: its end is drawn in, what stood out is pushed in, and
@@ -25,6 +35,7 @@ export function* shorten(c: Crowd, onShorter: () => void): Generator<void, void>
   let failures = 0;
   while (length > bound + SAME_POINT) {
     f.roomEnd[0] = Math.max(bound, length * (1 - step)) + half;
+    if (outer.cut > c.random()) closeUp(c, laid, length + half - f.roomEnd[0]!);
     for (const i of laid) pushIn(c, i);
     if (yield* separate(c, () => record(f, trial))) {
       const shorter = usedLength(f);
@@ -39,7 +50,7 @@ export function* shorten(c: Crowd, onShorter: () => void): Generator<void, void>
     failures++;
     if (failures < outer.tries) {
       restore(f, trial);
-      disturb(c, laid);
+      for (let k = 0; k < outer.swaps; k++) disturb(c, laid);
     } else {
       restore(f, best);
       step = Math.max(outer.least, step * outer.shrink);
@@ -47,6 +58,13 @@ export function* shorten(c: Crowd, onShorter: () => void): Generator<void, void>
     }
   }
 }
+
+/** What stands beyond a line across the strip, drawn at random, moves up to it. */
+const closeUp = (c: Crowd, laid: readonly number[], by: number): void => {
+  const f = c.floor;
+  const line = f.roomEnd[0]! * c.random();
+  for (const i of laid) if (f.x[i]! > line) stand(f, i, f.stance[i]!, f.x[i]! - by, f.y[i]!, 0);
+};
 
 /** Two parts change places. */
 const disturb = (c: Crowd, laid: readonly number[]): void => {

@@ -25,7 +25,7 @@ const reports = (task: Task, seed: number, count: number): readonly Progress[] =
 };
 
 describe('pieces of any shape on any ground', () => {
-  it('never overlap nor stand out, whenever the search is left', () => {
+  it('never overlap nor stand out, whenever the search is left', { timeout: SETS * 1000 }, () => {
     const random = randomFrom(11);
     let laid = 0;
     for (let k = 0; k < SETS; k++) {
