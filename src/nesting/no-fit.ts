@@ -1,7 +1,7 @@
-import { Clipper64, ClipType, FillRule } from 'clipper2-ts';
 import { LAID_GRID, LAID_TOUCH } from '../geometry/tolerance.ts';
 import { type Cycle, convolution } from './convolution.ts';
 import type { Ring } from './ring.ts';
+import { summed, twiceArea } from './summed.ts';
 import { wholeRing } from './whole-ring.ts';
 
 /**
@@ -35,17 +35,21 @@ const EDGE = 5;
  * counter-clockwise; the second is turned by the angle whose cosine and sine are given. Off by the grid at most.
  */
 export const noFitOf = (first: Ring, second: Ring, cosine: number, sine: number): NoFit => {
-  const a = wholeRing(first, 1, 0, 1);
-  const b = wholeRing(second, cosine, sine, -1);
-  const cycles = convolution(a, b);
-  if (a.convex && b.convex && cycles.length === 1) return rastered([withoutFlat(cycles[0]!)]);
-  const clipper = new Clipper64();
-  clipper.preserveCollinear = false;
-  clipper.addSubject(cycles as Cycle[]);
-  const rings: Cycle[] = [];
-  clipper.execute(ClipType.Union, FillRule.Positive, rings);
+  const a = wholeRing(first, 1, 0, 1, 0);
+  let rings: readonly Cycle[] = [];
+  for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
+    const b = wholeRing(second, cosine, sine, -1, attempt);
+    const cycles = convolution(a, b);
+    if (a.convex && b.convex && cycles.length === 1) return rastered([withoutFlat(cycles[0]!)]);
+    const sum = summed(cycles);
+    rings = sum.rings;
+    if (sum.sound) break;
+  }
   return rastered(rings.filter((ring) => !isCrack(ring)));
 };
+
+/** How often a sum that does not hold is reckoned again, with corners a grid step or two off. */
+const ATTEMPTS = 4;
 
 /** Two edges that run on in one direction as one. */
 const withoutFlat = (ring: Cycle): Cycle =>
@@ -57,11 +61,10 @@ const withoutFlat = (ring: Cycle): Cycle =>
 
 /** A hole narrower than the accuracy of the reckoning is none. */
 const isCrack = (ring: Cycle): boolean => {
-  let twice = 0;
+  const twice = twiceArea(ring);
   let round = 0;
   ring.forEach((p, i) => {
     const q = ring[(i + 1) % ring.length]!;
-    twice += (p.x - ring[0]!.x) * (q.y - ring[0]!.y) - (q.x - ring[0]!.x) * (p.y - ring[0]!.y);
     round += Math.sqrt((q.x - p.x) ** 2 + (q.y - p.y) ** 2);
   });
   return twice <= 0 && -twice * LAID_GRID < (round * LAID_TOUCH) / 4;

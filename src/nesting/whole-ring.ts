@@ -14,14 +14,24 @@ export interface WholeRing {
   readonly convex: boolean;
 }
 
-/** A ring, counter-clockwise, turned by the given cosine and sine and snapped to the grid; negated where sign is −1. */
-export const wholeRing = (ring: Ring, cosine: number, sine: number, sign: 1 | -1): WholeRing => {
+/**
+ * A ring, counter-clockwise, turned by the given cosine and sine and snapped to the grid; negated where sign is −1.
+ * With a stir above 0 each corner is up to two grid steps off, for each stir in another way.
+ */
+export const wholeRing = (
+  ring: Ring,
+  cosine: number,
+  sine: number,
+  sign: 1 | -1,
+  stir: number,
+): WholeRing => {
+  const off = (k: number): number => (stir === 0 ? 0 : ((k * 7 + stir * 11 + k * k * stir) % 5) - 2);
   const xs: number[] = [];
   const ys: number[] = [];
   for (let i = 0; i < ring.length; i += 2) {
     const [x, y] = [ring[i]! / LAID_GRID, ring[i + 1]! / LAID_GRID];
-    xs.push(Math.round(sign * (x * cosine - y * sine)));
-    ys.push(Math.round(sign * (x * sine + y * cosine)));
+    xs.push(Math.round(sign * (x * cosine - y * sine)) + off(i));
+    ys.push(Math.round(sign * (x * sine + y * cosine)) + off(i + 1));
   }
   dropFlat(xs, ys);
   const count = xs.length;

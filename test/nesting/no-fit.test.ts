@@ -3,6 +3,7 @@ import { noFitOf } from '../../src/nesting/no-fit.ts';
 import { penetration, wayOut } from '../../src/nesting/penetration.ts';
 import { randomFrom } from '../../src/nesting/random.ts';
 import { boxOf, ringOf } from '../../src/nesting/ring.ts';
+import { instanceOf } from './instances.ts';
 import { anyOutline, letter, rectangle, star } from './random-outlines.ts';
 import { common, placed, solidOf } from './solid.ts';
 
@@ -50,6 +51,39 @@ describe('the places two outlines deny each other', () => {
       const short = deep - depth / 2;
       expect(overlapAt(x + short * Math.cos(angle), y + short * Math.sin(angle))).toBeGreaterThan(0);
     }
+  });
+
+  it('are found too where many edges run in line, as of letters and of pieces beside their likes', () => {
+    const random = randomFrom(6);
+    for (let k = 0; k < 300; k++) {
+      const a = letter(random, 20);
+      const b = random() < 0.5 ? a : letter(random, 20);
+      const quarters = Math.floor(4 * random());
+      const [cosine, sine] = [
+        [1, 0],
+        [0, 1],
+        [-1, 0],
+        [0, -1],
+      ][quarters] as [number, number];
+      const noFit = noFitOf(ringOf(a), ringOf(b), cosine, sine);
+      for (let n = 0; n < 4; n++) {
+        const [x, y] = [240 * (random() - 0.5), 240 * (random() - 0.5)];
+        const turned = placed(b, { rotation: (quarters * Math.PI) / 2, x, y });
+        const area = common(solidOf(a), solidOf(turned)).getArea();
+        const deep = penetration(noFit, x, y);
+        if (area > 0.5) expect(deep).toBeGreaterThan(0);
+        if (deep > depth) expect(area).toBeGreaterThan(0);
+      }
+    }
+  });
+
+  it('of a notched piece beside its like have no hole', () => {
+    // Found in dagli: a library left a gap here where the piece overlaps its like by half.
+    const notched = instanceOf('dagli').items[1]!.polygon.map(([x, y]) => ({ x: x * 25, y: y * 25 }));
+    const ring = ringOf(notched);
+    const overlap = common(solidOf(notched), solidOf(placed(notched, { rotation: 0, x: -72.8, y: 137.8 })));
+    expect(overlap.getArea()).toBeGreaterThan(15_000);
+    expect(penetration(noFitOf(ring, ring, 1, 0), -72.8, 137.8)).toBeGreaterThan(50);
   });
 
   it('leave the gap of a notch that is only a hair wider', () => {
