@@ -4,8 +4,9 @@ import { clamped, free, goesInto } from './freedom.ts';
 /** Where refined has ended: x, y. */
 export const spot = new Float64Array(2);
 
-export const ref = { rounds: 8, gain: 1e-4 };
+const ROUNDS = 8;
 /** A round that gains less than this part is the last. */
+const GAIN = 1e-4;
 
 /** How far past an edge (mm) a step goes, so that rounding leaves no overlap. */
 const PAST = 1e-3;
@@ -22,12 +23,12 @@ export const refined = (c: Crowd, i: number, stance: number, room: number, x: nu
   spot[0] = clamped(x, free[0]!, free[1]!);
   spot[1] = clamped(y, free[2]!, free[3]!);
   let cost = Infinity;
-  for (let round = 0; round < ref.rounds; round++) {
+  for (let round = 0; round < ROUNDS; round++) {
     const here = pushesAt(c, i, stance, spot[0]!, spot[1]!);
     if (here === 0) return 0;
     const before = Math.min(cost, here);
     cost = stepped(c, i, stance, before);
-    if (!(cost < before * (1 - ref.gain))) return cost;
+    if (!(cost < before * (1 - GAIN))) return cost;
   }
   return cost;
 };

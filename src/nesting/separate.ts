@@ -2,7 +2,13 @@ import { LAID_TOUCH } from '../geometry/tolerance.ts';
 import { type Crowd, measure } from './crowd.ts';
 import { settle } from './settle.ts';
 
-export const gls = { stale: 200, decay: 0.98, low: 1.05, high: 1.2, gain: 0.98 };
+/** Rounds without progress after which it is given up, and what counts as progress: overlap down to this part. */
+const PATIENCE = 200;
+const PROGRESS = 0.98;
+/** What a weight grows by in a round, for the slightest and for the deepest overlap, and shrinks by without one. */
+const SLIGHT = 1.05;
+const DEEP = 1.2;
+const FADE = 0.98;
 
 /**
  * Moves pieces one at a time until none overlaps another, or no progress has been made for long: guided local search,
@@ -15,10 +21,10 @@ export function* separate(c: Crowd, onBest: () => void): Generator<void, boolean
   c.weight.fill(1);
   for (let i = 0; i < total; i++) measure(c, i);
   let least = Infinity;
-  for (let stale = 0; stale < gls.stale; stale++) {
+  for (let stale = 0; stale < PATIENCE; stale++) {
     const { deepest, sum } = overlaps(c);
     if (deepest <= LAID_TOUCH) return true;
-    if (sum < least * gls.gain) stale = 0;
+    if (sum < least * PROGRESS) stale = 0;
     if (sum < least) {
       least = sum;
       onBest();
@@ -49,12 +55,12 @@ const overlaps = ({ depth, floor: { parts, total } }: Crowd) => {
 
 /** A pair that overlaps counts for more, the deeper the more; the others slowly count for less again. */
 const reweigh = ({ depth, weight, floor: { parts, total } }: Crowd, deepest: number): void => {
-  const grow = (gls.high - gls.low) / deepest;
+  const grow = (DEEP - SLIGHT) / deepest;
   for (let i = 0; i < parts; i++) {
     for (let j = i + 1; j < total; j++) {
       const k = i * total + j;
       const one = depth[k]!;
-      const now = one > 0 ? weight[k]! * (gls.low + grow * one) : Math.max(1, weight[k]! * gls.decay);
+      const now = one > 0 ? weight[k]! * (SLIGHT + grow * one) : Math.max(1, weight[k]! * FADE);
       weight[k] = now;
       weight[j * total + i] = now;
     }

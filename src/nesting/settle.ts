@@ -3,9 +3,10 @@ import { type Crowd, costAt, costOf, moveTo } from './crowd.ts';
 import { clamped, free, goesInto } from './freedom.ts';
 import { refined, spot } from './refine.ts';
 
-export const tuning = { far: 8, near: 4, places: 3 };
-
-let best = candidates(tuning.places);
+/** Places tried anywhere and near, and how many of them are improved. */
+const FAR = 8;
+const NEAR = 4;
+const best = candidates(3);
 
 /**
  * Moves a part to a better place if one is found: places anywhere and places near its own are tried, and the best few
@@ -14,12 +15,11 @@ let best = candidates(tuning.places);
  */
 export const settle = (c: Crowd, i: number): void => {
   const f = c.floor;
-  if (best.count !== tuning.places) best = candidates(tuning.places);
   const now = costOf(c, i);
   best.cost.fill(Infinity);
   keep(best, now, f.stance[i]!, f.x[i]!, f.y[i]!, f.room[i]!);
-  for (let k = 0; k < tuning.far; k++) tryAnywhere(c, i);
-  for (let k = 0; k < tuning.near; k++) tryNear(c, i, k % 2 === 0);
+  for (let k = 0; k < FAR; k++) tryAnywhere(c, i);
+  for (let k = 0; k < NEAR; k++) tryNear(c, i, k % 2 === 0);
   let least = now;
   let chosen = -1;
   for (let k = 0; k < best.count && best.cost[k]! < Infinity && least > 0; k++) {

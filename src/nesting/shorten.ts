@@ -6,20 +6,18 @@ import { exchange, pushIn } from './push-in.ts';
 import { separate } from './separate.ts';
 import { record, restore, snapshotOf } from './snapshot.ts';
 
-export const outer = {
-  first: 0.01,
-  most: 0.02,
-  least: 0.0005,
-  tries: 3,
-  grow: 1.3,
-  shrink: 0.5,
-  cut: 1,
-  swaps: 1,
-};
+/** Parts of the length by which the end is drawn in: at first, at most, at least. */
+const FIRST = 0.01;
+const MOST = 0.02;
+const LEAST = 0.0005;
+/** A step grows by this where it succeeds, and shrinks where it fails so many times. */
+const GROW = 1.3;
+const SHRINK = 0.5;
+const TRIES = 3;
 
 /**
- * Makes a strip on which all parts lie free shorter and shorter: its end is drawn in, what stood out is pushed in, and
- * the parts are separated. Where that fails two parts change places and it is tried again; at last a smaller step is
+ * Makes a strip on which all parts lie free shorter and shorter: its end is drawn in, what lies
+ * beyond a line anywhere moves up with it, and the parts are separated. Where that fails two parts change places and it is tried again; at last a smaller step is
  * taken. (Elkeran 2013; Umetani et al. 2009.) Yields often; `onShorter` is called when a shorter layout lies
  * on the floor. Ends where nothing shorter can be.
  */
@@ -31,11 +29,13 @@ export function* shorten(c: Crowd, onShorter: () => void): Generator<void, void>
   const laid = f.plan.parts.map((_, i) => i).filter((i) => f.room[i]! >= 0);
   const bound = leastLength(c, laid);
   let length = usedLength(f);
-  let step = outer.first;
+  let step = FIRST;
   let failures = 0;
   while (length > bound + SAME_POINT) {
-    f.roomEnd[0] = Math.max(bound, length * (1 - step)) + half;
-    if (outer.cut > c.random()) closeUp(c, laid, length + half - f.roomEnd[0]!);
+    if (failures === 0) {
+      f.roomEnd[0] = Math.max(bound, length * (1 - step)) + half;
+      closeUp(c, laid, length + half - f.roomEnd[0]!);
+    }
     for (const i of laid) pushIn(c, i);
     if (yield* separate(c, () => record(f, trial))) {
       const shorter = usedLength(f);
@@ -43,17 +43,17 @@ export function* shorten(c: Crowd, onShorter: () => void): Generator<void, void>
       length = shorter;
       record(f, best);
       onShorter();
-      step = Math.min(outer.most, step * outer.grow);
+      step = Math.min(MOST, step * GROW);
       failures = 0;
       continue;
     }
     failures++;
-    if (failures < outer.tries) {
+    if (failures < TRIES) {
       restore(f, trial);
-      for (let k = 0; k < outer.swaps; k++) disturb(c, laid);
+      disturb(c, laid);
     } else {
       restore(f, best);
-      step = Math.max(outer.least, step * outer.shrink);
+      step = Math.max(LEAST, step * SHRINK);
       failures = 0;
     }
   }
