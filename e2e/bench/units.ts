@@ -14,11 +14,16 @@ const wishes: Readonly<
   Record<string, { readonly wanted: string; readonly met: (ms: number, ratio: number) => boolean }>
 > = {
   'spec to checked draft': { wanted: 'median at most 2 ms', met: (ms) => ms <= 2 },
+  'first lay of 20 pieces': { wanted: 'median at most 150 ms', met: (ms) => ms <= 150 },
   'cut lines of all pieces': { wanted: 'at most 1×', met: (_, ratio) => ratio <= 1 },
 };
 
+/** A group that is measured by how close it lays, not by its time, and prints that itself. */
+const PRINTED = 'public test sets';
+
 /** One row for each comparison of a group, or one where there is nothing to compare with. */
-export const figuresOfUnits = (groups: readonly Group[]): Figure[] => groups.flatMap(figuresOf);
+export const figuresOfUnits = (groups: readonly Group[]): Figure[] =>
+  groups.filter(({ name }) => name !== PRINTED).flatMap(figuresOf);
 
 const figuresOf = ({ name: subject, benchmarks }: Group): Figure[] => {
   const own = benchmarks.find(({ name }) => name === OURS);
