@@ -8,21 +8,29 @@ import type { Part } from './plan.ts';
  */
 export const lay = (f: Floor, order: readonly number[]): readonly number[] => {
   const left: number[] = [];
+  const known: Known = new Map();
   for (const i of order) {
     takeUp(f, i);
-    const place = nearestPlace(f, f.plan.parts[i]!);
+    const place = nearestPlace(f, f.plan.parts[i]!, known);
     if (place === null) left.push(i);
     else stand(f, i, place.stance, place.x, place.y, place.room);
   }
   return left;
 };
 
+/** By room and stance, the x below which there is no place: the fuller the floor, the further it is. */
+type Known = Map<string, number>;
+
 /** In the first room that has one, the place of whichever stance reaches least far. */
-const nearestPlace = (f: Floor, { stances }: Part): Place | null => {
+const nearestPlace = (f: Floor, { stances }: Part, known: Known): Place | null => {
   for (let room = 0; room < f.plan.rooms.length; room++) {
     let best: Place | null = null;
     for (const stance of stances) {
-      const found = leftmost(f, stance, room, best?.end ?? Infinity);
+      const key = `${room} ${stance}`;
+      const limit = best?.end ?? Infinity;
+      const from = known.get(key) ?? -Infinity;
+      const found = leftmost(f, stance, room, from, limit);
+      known.set(key, Math.max(from, found?.x ?? limit - f.plan.stances[stance]!.span.x1));
       if (found !== null && (best === null || found.end < best.end)) best = found;
     }
     if (best !== null) return best;

@@ -20,15 +20,22 @@ const BELOW = 1e-7;
 
 /**
  * The place furthest left, then lowest, where a stance is free of all that lies on the floor, or null. Along lines
- * across the room it is exact; the lines go through the corners of the no-fit polygons. `limit`: no further than this.
+ * across the room it is exact; the lines go through the corners of the no-fit polygons. Looked for from the x `from`
+ * on, and no further than the outline may reach, `limit`.
  */
-export const leftmost = (f: Floor, stance: number, room: number, limit: number): Place | null => {
+export const leftmost = (
+  f: Floor,
+  stance: number,
+  room: number,
+  from: number,
+  limit: number,
+): Place | null => {
   const { span } = f.plan.stances[stance]!;
   const box = f.plan.rooms[room]!;
-  const low = { x: box.x0 - span.x0, y: box.y0 - span.y0 };
+  const low = { x: Math.max(from, box.x0 - span.x0), y: box.y0 - span.y0 };
   const high = { x: Math.min(f.roomEnd[room]!, limit) - span.x1, y: box.y1 - span.y1 };
   if (!(high.x >= low.x - LAID_TOUCH && high.y >= low.y - LAID_TOUCH)) return null;
-  const around = edgesAround(f, stance, room);
+  const around = edgesAround(f, stance, room, low.x);
   let best: Place | null = null;
   let bound = Math.max(high.x, low.x);
   for (const y of levelsIn(around, Math.min(low.y, high.y), high.y)) {
@@ -50,14 +57,14 @@ interface Around {
   readonly highs: readonly number[];
 }
 
-const edgesAround = (f: Floor, stance: number, room: number): Around => {
+const edgesAround = (f: Floor, stance: number, room: number, from: number): Around => {
   const edges: number[] = [];
   const starts = [0];
   const levels: number[] = [];
   const [lows, highs]: [number[], number[]] = [[], []];
-  const box = f.plan.rooms[room]!;
+  const { reach } = f.plan.stances[stance]!;
   for (let j = 0; j < f.total; j++) {
-    if (!(f.x0[j]! < f.roomEnd[room]! && f.x1[j]! > box.x0)) continue;
+    if (!(f.x0[j]! < f.roomEnd[room]! && f.x1[j]! > from + reach.x0)) continue;
     const { noFit, cosine, sine } = meetingOf(f.meetings, f.stance[j]!, stance);
     let [low, high] = [Infinity, -Infinity];
     for (const ring of noFit.rings) {
