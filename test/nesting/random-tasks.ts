@@ -1,5 +1,5 @@
 import type { Point } from '../../src/geometry/point.ts';
-import type { Area, NestPiece, Task } from '../../src/nesting/task.ts';
+import type { Area, NestPiece, Placement, Task } from '../../src/nesting/task.ts';
 import { anyOutline, arch, rectangle, star } from './random-outlines.ts';
 
 type Random = () => number;
@@ -44,7 +44,7 @@ const randomArea = (random: Random, size: number): Area => {
   return { outline, flaws };
 };
 
-/** A task of any kind: strips with and without an end, scraps with flaws, with and without spacing. */
+/** A task of any kind: strips with and without an end, scraps with flaws, with and without spacing and a pin. */
 export const randomTask = (random: Random): Task => {
   const size = 120;
   const kind = random();
@@ -53,11 +53,20 @@ export const randomTask = (random: Random): Task => {
   const width = size * (0.8 + random());
   const strip = { kind: 'strip', width, length: kind < 0.4 ? null : size * (0.5 + 2 * random()) } as const;
   const areas = { kind: 'areas', areas: [randomArea(random, size), randomArea(random, size)] } as const;
+  const pieces = randomPieces(random, size);
+  const pin: Placement = {
+    piece: pieces[0]!.id,
+    container: Math.floor(1.5 * random()) % 2,
+    rotation: 6 * random(),
+    x: width * random(),
+    y: width * random(),
+  };
   return {
     ground: kind < 0.6 ? strip : areas,
-    pieces: randomPieces(random, size),
+    pieces,
     spacing,
     edgeSpacing,
-    pinned: [],
+    // Wherever it was dropped, even half over the edge.
+    pinned: random() < 0.3 ? [kind < 0.6 ? { ...pin, container: 0 } : pin] : [],
   };
 };
