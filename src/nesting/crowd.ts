@@ -9,8 +9,8 @@ export interface Crowd {
   /** How deep each pair overlaps, mm, by i × total + j, and how much that counts. Both the same for j and i. */
   readonly depth: Float64Array;
   readonly weight: Float64Array;
-  /** How many places have been tried: a measure of work done that is the same on every machine. */
-  readonly work: { tried: number };
+  /** How many pairs have been looked at: a measure of work done that is the same on every machine. */
+  readonly work: { looked: number };
 }
 
 export const crowdOf = (floor: Floor, random: Random): Crowd => ({
@@ -18,7 +18,7 @@ export const crowdOf = (floor: Floor, random: Random): Crowd => ({
   random,
   depth: new Float64Array(floor.total ** 2),
   weight: new Float64Array(floor.total ** 2).fill(1),
-  work: { tried: 0 },
+  work: { looked: 0 },
 });
 
 /** What a part would cost at a place: the weighted depths of its overlaps, or something above the bound. */
@@ -34,7 +34,7 @@ export const costAt = (c: Crowd, i: number, stance: number, x: number, y: number
   let cost = 0;
   for (let j = 0; j < total; j++) {
     if (x0[j]! >= right || x1[j]! <= left || y0[j]! >= high || y1[j]! <= low || j === i) continue;
-    c.work.tried++;
+    c.work.looked++;
     cost += c.weight[row + j]! * depthBetween(f, j, stance, x - f.x[j]!, y - f.y[j]!);
     if (cost >= bound) return cost;
   }
@@ -58,7 +58,7 @@ export const pushesAt = (c: Crowd, i: number, stance: number, x: number, y: numb
   let cost = 0;
   for (let j = 0; j < total; j++) {
     if (x0[j]! >= right || x1[j]! <= left || y0[j]! >= high || y1[j]! <= low || j === i) continue;
-    c.work.tried++;
+    c.work.looked++;
     const weighted = c.weight[row + j]! * wayOutOf(f, j, stance, x - f.x[j]!, y - f.y[j]!);
     if (!(weighted > 0)) continue;
     cost += weighted;

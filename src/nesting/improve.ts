@@ -36,11 +36,11 @@ export function* improving(task: Task, seed: number): Generator<Progress, Progre
   for (const _ of search(crowd, canBeLaid, () => {
     layout = layoutOf(crowd.floor);
   })) {
-    if (crowd.work.tried < due) continue;
-    due = crowd.work.tried + SLICE;
-    yield { layout, looked: crowd.work.tried };
+    if (crowd.work.looked < due) continue;
+    due = crowd.work.looked + SLICE;
+    yield { layout, looked: crowd.work.looked };
   }
-  return { layout, looked: crowd.work.tried };
+  return { layout, looked: crowd.work.looked };
 }
 
 /** First every piece finds its place, then the strip is made shorter. */

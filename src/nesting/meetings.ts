@@ -16,24 +16,23 @@ export interface Meeting {
 
 /** The meetings reckoned so far, by standing × count + moving. Each is reckoned when first asked for. */
 export interface Meetings {
-  readonly stances: readonly Stance[];
   readonly plan: Plan;
   readonly table: (Meeting | undefined)[];
   readonly noFits: Map<string, NoFit>;
 }
 
 export const noMeetings = (plan: Plan): Meetings => ({
-  stances: plan.stances,
   plan,
   table: new Array(plan.stances.length ** 2).fill(undefined),
   noFits: new Map(),
 });
 
 export const meetingOf = (all: Meetings, standing: number, moving: number): Meeting => {
-  const at = standing * all.stances.length + moving;
+  const { stances } = all.plan;
+  const at = standing * stances.length + moving;
   const known = all.table[at];
   if (known !== undefined) return known;
-  const [a, b] = [all.stances[standing]!, all.stances[moving]!];
+  const [a, b] = [stances[standing]!, stances[moving]!];
   // Seen from the moving one, the standing one lies the other way: one no-fit polygon serves both.
   const swapped = a.base > b.base;
   const [first, second] = swapped ? [b, a] : [a, b];

@@ -16,10 +16,10 @@ const SHRINK = 0.5;
 const TRIES = 3;
 
 /**
- * Makes a strip on which all parts lie free shorter and shorter: its end is drawn in, what lies
- * beyond a line anywhere moves up with it, and the parts are separated. Where that fails two parts change places and it is tried again; at last a smaller step is
- * taken. (Elkeran 2013; Umetani et al. 2009.) Yields often; `onShorter` is called when a shorter layout lies
- * on the floor. Ends where nothing shorter can be.
+ * Makes a strip on which all parts lie free shorter and shorter: its end is drawn in, what lies beyond a line anywhere
+ * moves up with it, and the parts are separated. Where that fails two parts change places and it is tried again; at
+ * last a smaller step is taken. (Umetani et al. 2009; Elkeran 2013.) Yields often; `onShorter` is called when a
+ * shorter layout lies on the floor. Ends where nothing shorter can be.
  */
 export function* shorten(c: Crowd, onShorter: () => void): Generator<void, void> {
   const f = c.floor;
