@@ -66,10 +66,12 @@ const closeUp = (c: Crowd, laid: readonly number[], by: number): void => {
   for (const i of laid) if (f.x[i]! > line) stand(f, i, f.stance[i]!, f.x[i]! - by, f.y[i]!, 0);
 };
 
-/** Two parts change places. */
+/** Two parts of different outlines change places. */
 const disturb = (c: Crowd, laid: readonly number[]): void => {
-  const any = () => laid[Math.floor(c.random() * laid.length)]!;
-  exchange(c, any(), any());
+  const { parts } = c.floor.plan;
+  const one = laid[Math.floor(c.random() * laid.length)]!;
+  const others = laid.filter((i) => parts[i]!.base !== parts[one]!.base);
+  if (others.length > 0) exchange(c, one, others[Math.floor(c.random() * others.length)]!);
 };
 
 /** No strip can be shorter than its pins reach, its longest piece or the area of all, mm. */
