@@ -68,13 +68,18 @@ function fitRange(
 /** Further off than this many tolerances, a cubic is not worth re-parametrising. */
 const FAR = 20;
 
+/** Plain numbers, as in `reproject`: this runs for every stretch that is tried. */
 const chordParams = (points: readonly Point[], from: number, to: number): Float64Array => {
   const params = new Float64Array(to - from + 1);
+  let total = 0;
   for (let i = 1; i < params.length; i++) {
-    params[i] = params[i - 1]! + distance(points[from + i]!, points[from + i - 1]!);
+    const [p, q] = [points[from + i - 1]!, points[from + i]!];
+    const [dx, dy] = [q.x - p.x, q.y - p.y];
+    total += Math.sqrt(dx * dx + dy * dy);
+    params[i] = total;
   }
-  const total = params.at(-1)!;
-  return params.map((s) => s / total);
+  for (let i = 1; i < params.length; i++) params[i] = params[i]! / total;
+  return params;
 };
 
 /**
@@ -114,8 +119,8 @@ function leastSquares(
   const chord = distance(p, q);
   let [a, b] = [(x0 * c11 - x1 * c01) / determinant, (c00 * x1 - c01 * x0) / determinant];
   // Have the handles run away? Then a third of the chord is a safe start for splitting.
-  if (![a, b].every((handle) => handle > chord * SHORT && handle < chord * LONG))
-    [a, b] = [chord / 3, chord / 3];
+  const sound = (handle: number) => handle > chord * SHORT && handle < chord * LONG;
+  if (!(sound(a) && sound(b))) [a, b] = [chord / 3, chord / 3];
   return cubic(p, add(p, scale(start, a)), subtract(q, scale(end, b)), q);
 }
 

@@ -45,8 +45,11 @@ export interface TopAndSidesShape {
   readonly sideStrip: TriangleStrip;
 }
 
-/** Steps along the opening's side, of about 4 mm. */
-const EDGE_STEPS = 56;
+/** Steps along the opening’s side, of about 5 mm. */
+const EDGE_STEPS = 44;
+
+/** Rulings are chosen among so many places a side first: the surface turns slowly, so that few will do. */
+const CHOICE = 24;
 
 export const topAndSidesShape = ({ opening, profile, halfWidth }: TopAndSidesWish): TopAndSidesShape => {
   const { places, length } = alongProfile(profile);
@@ -58,7 +61,7 @@ export const topAndSidesShape = ({ opening, profile, halfWidth }: TopAndSidesWis
     const p = ovalPoint(oval, backAngle + ((frontAngle - backAngle) * i) / EDGE_STEPS);
     return point3(p.x, p.y, 0);
   });
-  const sideStrip = triangulateStrip(seam.slice().reverse(), edge);
+  const sideStrip = triangulateStrip(seam.slice().reverse(), edge, { choice: CHOICE });
   const [backRight, frontRight] = [pathStart(right), pathEnd(right)];
   return {
     top: {
