@@ -1,4 +1,6 @@
 import { boxesMeet, boxOf } from '../geometry/box.ts';
+import { contains } from '../geometry/inside.ts';
+import { polygon } from '../geometry/path.ts';
 import { add, type Point } from '../geometry/point.ts';
 import { type ClothLay, laidPolygon } from './cloth-lay.ts';
 
@@ -53,14 +55,16 @@ const meet = (a: readonly Point[], b: readonly Point[]): boolean =>
 const sides = (ring: readonly Point[]) => ring.map((p, i) => [p, ring[(i + 1) % ring.length]!] as const);
 
 /** Whether some sides cross, each well beyond the other. */
-const cross = (a: readonly Point[], b: readonly Point[]): boolean =>
-  sides(a).some(([p, q]) =>
-    sides(b).some(([r, s]) => {
+const cross = (a: readonly Point[], b: readonly Point[]): boolean => {
+  const others = sides(b);
+  return sides(a).some(([p, q]) =>
+    others.some(([r, s]) => {
       const [dp, dq] = [away(p, r, s), away(q, r, s)];
       const [dr, ds] = [away(r, p, q), away(s, p, q)];
       return apart(dp, dq) && apart(dr, ds);
     }),
   );
+};
 
 const apart = (a: number, b: number): boolean => Math.min(a, b) < -TOUCH && Math.max(a, b) > TOUCH;
 
@@ -70,14 +74,8 @@ const away = (p: Point, from: Point, to: Point): number => {
   return (dx * (p.y - from.y) - dy * (p.x - from.x)) / Math.hypot(dx, dy);
 };
 
-const deepIn = (p: Point, ring: readonly Point[]): boolean => {
-  let inside = false;
-  for (const [a, b] of sides(ring)) {
-    if (nearTo(p, a, b) <= TOUCH) return false;
-    if (a.y > p.y !== b.y > p.y && p.x < a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x)) inside = !inside;
-  }
-  return inside;
-};
+const deepIn = (p: Point, ring: readonly Point[]): boolean =>
+  contains(polygon(ring), p) && !nearRing(p, ring);
 
 const nearTo = (p: Point, a: Point, b: Point): number => {
   const [dx, dy] = [b.x - a.x, b.y - a.y];

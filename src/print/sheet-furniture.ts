@@ -1,10 +1,11 @@
 import type { Mark } from '../drawing/drawing.ts';
+import { movedMarks } from '../drawing/steps/moved-mark.ts';
 import { type Box, boxHeight, boxWidth } from '../geometry/box.ts';
 import type { Path } from '../geometry/path.ts';
 import { point } from '../geometry/point.ts';
 import { crowdOf, takeSpot } from './crowd.ts';
 import type { Heading } from './sheet.ts';
-import { checkBlock, movedMarks, nameBlock } from './tag.ts';
+import { checkBlock, nameBlock } from './tag.ts';
 
 /** Which sheet it is. */
 export interface SheetTitle {

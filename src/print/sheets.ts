@@ -1,4 +1,5 @@
 import type { Mark, PieceDrawing, TextMark } from '../drawing/drawing.ts';
+import { movedMarks } from '../drawing/steps/moved-mark.ts';
 import type { WornDrawing } from '../drawing/worn-drawing.ts';
 import { boundsOf } from '../geometry/bounds.ts';
 import { type Box, boxesMeet, boxUnion } from '../geometry/box.ts';
@@ -16,7 +17,6 @@ import { type Heading, type Sheet, type SheetSet, sheetName } from './sheet.ts';
 import { furniture } from './sheet-furniture.ts';
 import { type Cell, type SheetGrid, sheetGrid, windowOf } from './sheet-grid.ts';
 import { correction, pageSize, papers, type Size } from './sheet-size.ts';
-import { movedMarks } from './tag.ts';
 
 /**
  * Tiles a pattern over sheets of a paper: the pieces placed to use few sheets, each sheet's part of them cut out

@@ -2,8 +2,7 @@ import type { Mark, TextMark } from '../drawing/drawing.ts';
 import { LEADING, textStyles } from '../drawing/roles.ts';
 import { textWidth } from '../drawing/text-width.ts';
 import { line } from '../geometry/path.ts';
-import { add, type Point, point } from '../geometry/point.ts';
-import { translated } from '../geometry/transform.ts';
+import { type Point, point } from '../geometry/point.ts';
 import { inches, type Unit } from '../units.ts';
 import { brokenLines } from './broken-lines.ts';
 import type { Size } from './sheet-size.ts';
@@ -67,14 +66,3 @@ export const text = (
   lines: readonly string[],
   size = textStyles[role].size,
 ): TextMark => ({ kind: 'text', role, at, lines, size, align: 'start', angle: 0 });
-
-/** Marks moved by a vector, mm. */
-export const movedMarks = (marks: readonly Mark[], by: Point): readonly Mark[] =>
-  marks.map((m) =>
-    m.kind === 'text'
-      ? { ...m, at: add(m.at, by) }
-      : {
-          ...m,
-          path: translated(m.path, by),
-        },
-  );

@@ -5,11 +5,11 @@ import { type DevelopmentWish, developStrip } from '../../src/geometry/develop-s
 import { fitEdge } from '../../src/geometry/fit-edge.ts';
 import { pathLength } from '../../src/geometry/measure.ts';
 import { distance, dot, heading, type Point, point, scale } from '../../src/geometry/point.ts';
-import { polylineLength, sampleCurve } from '../../src/geometry/sample-curve.ts';
 import { distance3, type Point3, point3 } from '../../src/geometry/space.ts';
-import { type SpaceCurve, splineInSpace } from '../../src/geometry/space-curve.ts';
 import { triangulateStrip } from '../../src/geometry/triangulate-strip.ts';
 import { expectNear, expectSamePoint } from './near.ts';
+import { polylineLength, sampleCurve } from './sample-curve.ts';
+import { type SpaceCurve, splineInSpace } from './space-curve.ts';
 import { laidOut, polar, row, straying } from './space-rails.ts';
 
 interface Case {

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { polylineLength, sampleCurve, sampleEvenly } from '../../src/geometry/sample-curve.ts';
 import { distance3, norm3, point3, subtract3 } from '../../src/geometry/space.ts';
-import { splineInSpace, straight } from '../../src/geometry/space-curve.ts';
 import { expectNear } from './near.ts';
+import { polylineLength, sampleCurve, sampleEvenly } from './sample-curve.ts';
+import { splineInSpace, straight } from './space-curve.ts';
 import { polar, row } from './space-rails.ts';
 
 const chords = (points: readonly { x: number; y: number; z: number }[]) =>

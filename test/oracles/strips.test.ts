@@ -7,11 +7,11 @@ import { type Development, developStrip } from '../../src/geometry/develop-strip
 import { pathLength, pointAt, reversed } from '../../src/geometry/measure.ts';
 import { type Arc, line, pathEnd, pathStart, radius } from '../../src/geometry/path.ts';
 import { cross, distance, dot } from '../../src/geometry/point.ts';
-import { sampleCurve } from '../../src/geometry/sample-curve.ts';
 import { type Point3, point3 } from '../../src/geometry/space.ts';
 import { stripArea } from '../../src/geometry/triangle-strip.ts';
 import { triangulateStrip } from '../../src/geometry/triangulate-strip.ts';
 import { expectNear } from '../geometry/near.ts';
+import { sampleCurve } from '../geometry/sample-curve.ts';
 import { polar, row } from '../geometry/space-rails.ts';
 
 const INCH = 25.4;

@@ -1,5 +1,5 @@
 import { inches } from '../../../units.ts';
-import type { ParameterTable, ValuesOf } from '../../parameter.ts';
+import type { ParameterTable } from '../../parameter.ts';
 
 /** What can be wished of the band that grips the head. */
 export const bandParameters = {
@@ -16,5 +16,3 @@ export const bandParameters = {
     usual: [25, 45],
   },
 } as const satisfies ParameterTable;
-
-export type BandValues = ValuesOf<typeof bandParameters>;

@@ -1,4 +1,4 @@
-import type { ParameterTable, ValuesOf } from '../../parameter.ts';
+import type { ParameterTable } from '../../parameter.ts';
 
 /** What can be wished of a crown of gores. Usual ranges are common practice of the trade. */
 export const goreParameters = {
@@ -65,5 +65,3 @@ export const fullGoreParameters = {
   },
   ...goreParameters,
 } as const satisfies ParameterTable;
-
-export type GoreValues = ValuesOf<typeof goreParameters>;

@@ -1,4 +1,4 @@
-import type { ParameterTable, ValuesOf } from '../../parameter.ts';
+import type { ParameterTable } from '../../parameter.ts';
 
 /** What can be wished of a sweatband. */
 export const sweatbandParameters = {
@@ -15,5 +15,3 @@ export const sweatbandParameters = {
     usual: [25, 38],
   },
 } as const satisfies ParameterTable;
-
-export type SweatbandValues = ValuesOf<typeof sweatbandParameters>;

@@ -1,4 +1,4 @@
-import { distance3, type Point3 } from './space.ts';
+import { distance3, type Point3 } from '../../src/geometry/space.ts';
 import type { SpaceCurve } from './space-curve.ts';
 
 /** Length of the chain of chords, mm. */

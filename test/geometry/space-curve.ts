@@ -1,4 +1,4 @@
-import { between3, distance3, norm3, type Point3, point3, scale3 } from './space.ts';
+import { between3, distance3, norm3, type Point3, point3, scale3 } from '../../src/geometry/space.ts';
 
 /** A curve in space: the point at a parameter from 0 (start) to 1 (end). */
 export type SpaceCurve = (t: number) => Point3;
