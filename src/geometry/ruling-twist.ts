@@ -4,7 +4,8 @@ import type { Rail } from './rail.ts';
  * How a surface twists along the ruling from left point i to right point j: the angle from its normal at the left end
  * to its normal at the right end, about the ruling, in (−π, π]. A ruled surface is developable exactly where this is
  * 0 (D. J. Struik, Lectures on Classical Differential Geometry, 1950). At a corner the normal may be any
- * between the two sides', so the smallest twist counts. 0 where a ruling or a rail has no length.
+ * between the two sides', so the smallest twist counts. 0 where a ruling or a rail has no length, or the rail runs
+ * along the ruling.
  */
 export const rulingTwist = (left: Rail, right: Rail, i: number, j: number): number => {
   if (left.corner[i] === 0 && right.corner[j] === 0) return twist(left, left.into, i, right, right.into, j);
@@ -17,6 +18,10 @@ export const rulingTwist = (left: Rail, right: Rail, i: number, j: number): numb
   if (above > 0) return above;
   return Math.min(below, 0);
 };
+
+/** A rail that runs along its ruling (within a thirty-thousandth of a radian) leaves the normal there open: no twist is counted. */
+const ALONG = 1e-9;
+const liesAlong = (across: number, square: number): boolean => !(across > ALONG * square);
 
 /** The square of the twist, or what is as good where it is small and cheaper to find: 2 − 2·cos. */
 export const squaredTwist = (left: Rail, right: Rail, i: number, j: number): number => {
@@ -31,9 +36,10 @@ export const squaredTwist = (left: Rail, right: Rail, i: number, j: number): num
   const leftAlong = lx * rx + ly * ry + lz * rz;
   const rightAlong = tx * rx + ty * ry + tz * rz;
   // Unit ways: what of them is square to the ruling is shorter by what lies along it.
-  const both = (square - leftAlong * leftAlong) * (square - rightAlong * rightAlong);
+  const [leftAcross, rightAcross] = [square - leftAlong * leftAlong, square - rightAlong * rightAlong];
+  if (liesAlong(leftAcross, square) || liesAlong(rightAcross, square)) return 0;
   const cosine = square * (lx * tx + ly * ty + lz * tz) - leftAlong * rightAlong;
-  return both > 0 ? 2 - (2 * cosine) / Math.sqrt(both) : 0;
+  return 2 - (2 * cosine) / Math.sqrt(leftAcross * rightAcross);
 };
 
 const twist = (
@@ -55,6 +61,11 @@ const twist = (
   const square = rx * rx + ry * ry + rz * rz;
   const leftAlong = lx * rx + ly * ry + lz * rz;
   const rightAlong = tx * rx + ty * ry + tz * rz;
+  if (
+    liesAlong(square - leftAlong * leftAlong, square) ||
+    liesAlong(square - rightAlong * rightAlong, square)
+  )
+    return 0;
   // The normals are the ways turned a quarter about the ruling: the same angle lies between what of the ways is
   // square to it.
   const cosine = square * (lx * tx + ly * ty + lz * tz) - leftAlong * rightAlong;
