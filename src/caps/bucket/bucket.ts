@@ -1,6 +1,6 @@
 import { degrees } from '../../units.ts';
 import { brimFact } from '../parts/brim/brim-figures.ts';
-import { jointsOffQuarters } from '../parts/brim/sections.ts';
+import { jointsAside } from '../parts/brim/sections.ts';
 import { brimRatio } from '../parts/brimmed/brim-ratio.ts';
 import { brimmed } from '../parts/brimmed/brimmed.ts';
 import { withTurningGap } from '../parts/brimmed/turning-gap.ts';
@@ -46,7 +46,7 @@ const draftBucket = (values: BucketValues, head: Head): CapDraft => {
     head,
     ratio: brimRatio(values, head),
     twice: reversible,
-    seamsBelow: jointsOffQuarters(values),
+    seamsBelow: jointsAside(values),
   });
   const { slope, ...hat } = brimmed({
     shell,

@@ -2,7 +2,7 @@ import type { OvalParallel } from '../../geometry/oval-parallel.ts';
 import type { Piece } from '../../pattern/piece.ts';
 import type { EdgeUse, Seam } from '../../pattern/seam.ts';
 import { openingOf } from '../opening.ts';
-import { jointsOffQuarters } from '../parts/brim/sections.ts';
+import { jointsAside } from '../parts/brim/sections.ts';
 import { brimRatio } from '../parts/brimmed/brim-ratio.ts';
 import { goreFacts } from '../parts/gore/gore-facts.ts';
 import { goreLayers } from '../parts/gore/gore-layers.ts';
@@ -35,11 +35,15 @@ export const sunHatOpening = (values: SunHatValues, head: Head): OvalParallel =>
   ).opening;
 
 export const sunHatCrown = (values: SunHatValues, head: Head): SunHatCrown => {
+  const seamsBelow = jointsAside(values);
   if (values.crown === 'gored') {
     const [fact] = goreFacts(values, head, 0);
-    return { ...goreLayers(values, head, 0, 'lower'), opening: sunHatOpening(values, head), fact: fact! };
+    return {
+      ...goreLayers(values, head, 0, 'lower', seamsBelow),
+      opening: sunHatOpening(values, head),
+      fact: fact!,
+    };
   }
-  const seamsBelow = jointsOffQuarters(values);
   const { rim, ...layers } = narrowingLayers({ values, head, ratio: brimRatio(values, head), seamsBelow });
   return { ...layers, fact: tipFact(rim) };
 };

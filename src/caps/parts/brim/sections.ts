@@ -40,12 +40,10 @@ export const brimSections = ({
   }
 };
 
-/** Where the ring's pieces meet between the quarters, in parts of the girth from the centre back. */
-export const jointsOffQuarters = (
-  values: Pick<BrimValues, 'brimPieces' | 'brimHalves'>,
-): readonly number[] => {
+/** Where the ring's pieces meet between the centre back and the centre front, in parts of the girth from the centre back. */
+export const jointsAside = (values: Pick<BrimValues, 'brimPieces' | 'brimHalves'>): readonly number[] => {
   const onRight = brimSections(values)
     .map(({ to }) => to)
-    .filter((at) => at < 1 / 2 && !Number.isInteger(at * 4));
+    .filter((at) => at < 1 / 2);
   return [...onRight, ...onRight.map((at) => 1 - at)];
 };

@@ -43,12 +43,16 @@ const crownOf = (
 export const shellReach = (wish: GoreLayersWish, head: Head, bandHeight: number): GoreReach =>
   goreReach(crownOf(wish, openingOf(head, wish.ease).shell, head, bandHeight, 0));
 
-/** The lining's lower edge is the shell's, less the cloth between them; it is shorter, and less full where there is fullness. */
+/**
+ * The lining's lower edge is the shell's, less the cloth between them; it is shorter, and less full where there is fullness.
+ * `seamsBelow` are the places, in parts of the girth from the centre back, of seams in what is sewn to the lower edge.
+ */
 export const goreLayers = (
   wish: GoreLayersWish,
   head: Head,
   bandHeight: number,
   lower: SeamKind,
+  seamsBelow: readonly number[] = [],
 ): GoreLayers => {
   const { gores, frontSeam, lining, liningTake: take } = wish;
   const opening = openingOf(head, wish.ease);
@@ -59,6 +63,7 @@ export const goreLayers = (
     reach: shellReach(wish, head, bandHeight),
     kindOf: () => ({ id: 'gore', name: 'Gore', cloths: ['outer'] }),
     lower,
+    seamsBelow,
     girthName: girthName(opening, opening.shell),
     figures: [...girthFigures(head, wish.ease), length],
   });
@@ -72,6 +77,7 @@ export const goreLayers = (
       reach: goreReach(inside),
       kindOf: () => ({ id: 'liningGore', name: 'Lining gore', cloths: ['lining'] }),
       lower,
+      seamsBelow,
       named: { id: 'lining', name: 'Lining: ' },
       girthName: girthName(opening, opening.lining, 'lining'),
       figures: [

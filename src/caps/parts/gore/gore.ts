@@ -5,6 +5,7 @@ import { point } from '../../../geometry/point.ts';
 import { mirrored, scaled } from '../../../geometry/transform.ts';
 import type { Cloth, Figure, Notch, Piece, SeamKind } from '../../../pattern/piece.ts';
 import { count, exactMm, radians, type Words, words } from '../../../words.ts';
+import { type LowerPlace, notchesBelow } from '../seams/notches-below.ts';
 import { type GoreReach, halfWidthPerReach } from './gore-reach.ts';
 
 /** The three edges of a flat gore, counter-clockwise, upright about x = 0 on y = 0. */
@@ -37,6 +38,9 @@ export interface GoreWish {
   readonly gores: number;
   /** What the lower edge is sewn as. */
   readonly lower: SeamKind;
+  /** Where what it is sewn to has seams, in parts of the girth from the centre back, and where all gores of the crown lie. */
+  readonly seamsBelow: readonly number[];
+  readonly places: readonly LowerPlace[];
   /** What the arithmetic calls the girth of all lower edges. */
   readonly girthName: string;
   readonly figures?: readonly Figure[];
@@ -56,6 +60,8 @@ export const gore = (wish: GoreWish): Piece => {
     { edge: 'right', at: widestAt, count: 1, name: 'widest place' },
     { edge: 'left', at: pathLength(right) - widestAt, count: 1, name: 'widest place' },
   ];
+  // Any gore may be sewn in at any place, either end first.
+  const lower = { edge: 'bottom', length: base, places: wish.places, symmetric: true, notches };
   const widest = pathStart(right.slice(1)).y;
   // Above the widest place and its measure, where there is still room beside the middle.
   const grainAt = (part: number) => point(-base * 0.2, widest + (tip.y - widest) * part);
@@ -70,7 +76,7 @@ export const gore = (wish: GoreWish): Piece => {
     ],
     foldable: true,
     grain: [grainAt(0.08), grainAt(0.5)],
-    notches,
+    notches: [...notches, ...notchesBelow(wish.seamsBelow, lower)],
     centreLines: [[line(point(0, 0), tip)]],
     marks: [],
     labelAt: point(base * 0.1, tip.y * 0.32),

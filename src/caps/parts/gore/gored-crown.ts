@@ -25,6 +25,8 @@ export interface GoredCrownWish {
   readonly kindOf: (gore: number) => GoreKind;
   /** What the lower edge is sewn as. */
   readonly lower: SeamKind;
+  /** Where what is sewn to the lower edge has seams, in parts of the girth from the centre back. */
+  readonly seamsBelow?: readonly number[];
   /** Before the names of the seams, as in "Lining, "; and before their ids. */
   readonly named?: { readonly id: string; readonly name: string };
   /** What the arithmetic calls the girth of the lower edge; the finished girth where left out. */
@@ -65,6 +67,8 @@ export const goredCrown = (wish: GoredCrownWish): GoredCrown => {
   const copies = kinds.map(
     ({ id }, i): GoreCopy => ({ piece: id, copy: kinds.slice(0, i).filter((k) => k.id === id).length }),
   );
+  const ahead = goreAtBack(gores, frontSeam) ? 1 / 2 : 0;
+  const places = kinds.map((_, i) => ({ from: (i - ahead) / gores, to: (i + 1 - ahead) / gores }));
   const distinct = kinds.filter((kind, i) => kinds.findIndex((k) => k.id === kind.id) === i);
   const pieces = distinct.map((kind) =>
     gore({
@@ -73,6 +77,8 @@ export const goredCrown = (wish: GoredCrownWish): GoredCrown => {
       reach,
       gores,
       lower: wish.lower,
+      seamsBelow: wish.seamsBelow ?? [],
+      places,
       girthName: wish.girthName ?? 'finished girth',
       figures: wish.figures ?? [],
     }),

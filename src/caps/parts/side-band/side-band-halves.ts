@@ -1,9 +1,10 @@
 import { pathLength } from '../../../geometry/measure.ts';
-import type { Piece } from '../../../pattern/piece.ts';
+import type { Notch, Piece } from '../../../pattern/piece.ts';
 import type { EdgeUse } from '../../../pattern/seam.ts';
 import { quarterNotches } from '../girth-notches.ts';
+import { type LowerPlace, notchesBelow } from '../seams/notches-below.ts';
 import { onBothSides, pleatMarks } from './pleats.ts';
-import { cutsOf, drawnIn, linesOf, middleNotches, notchesBelow, shapedPiece } from './side-band-piece.ts';
+import { cutsOf, drawnIn, linesOf, middleNotches, shapedPiece } from './side-band-piece.ts';
 import { halfShape, type SideBandShape, wholeShape } from './side-band-shape.ts';
 import type { SideBand, SideBandWish } from './side-band-wish.ts';
 import type { End } from './side-slope.ts';
@@ -20,11 +21,10 @@ export const whole = (wish: SideBandWish): SideBand => {
     name,
     cuts: cutsOf(wish, { count: 1 }),
     foldable: true,
-    notches: [
+    notches: withSeamsBelow(wish, lower, { from: 0, to: 1 }, [
       ...quarterNotches('bottom', lower),
       ...quarterNotches('top', upper),
-      ...notchesBelow(wish, shape, 0, 1),
-    ],
+    ]),
     ...drawnIn(wish, 1, 'back', shape, ({ count, take }) =>
       onBothSides(pleatMarks(shape.bottom, lower / 2, { count: 2 * count, take }, 'end', lines)),
     ),
@@ -75,13 +75,25 @@ const halfPiece = (wish: SideBandWish, end: End, known?: SideBandShape) => {
     name: `${name}, ${end}`,
     cuts: cutsOf(wish, { count: 1 }),
     foldable: true,
-    notches: [
-      ...middleNotches(shape, `centre ${end}`, end === 'back' ? 2 : 1),
-      ...notchesBelow(wish, shape, end === 'front' ? 1 / 4 : -1 / 4, 1 / 2),
-    ],
+    notches: withSeamsBelow(
+      wish,
+      2 * half,
+      end === 'front' ? { from: 1 / 4, to: 3 / 4 } : { from: -1 / 4, to: 1 / 4 },
+      middleNotches(shape, `centre ${end}`, end === 'back' ? 2 : 1),
+    ),
     ...drawnIn(wish, 2, end, shape, (pleats) =>
       onBothSides(pleatMarks(shape.bottom, half, pleats, end === 'front' ? 'end' : 'start', lines)),
     ),
   };
   return { shape, piece };
 };
+
+const withSeamsBelow = (
+  { seamsBelow = [] }: SideBandWish,
+  length: number,
+  place: LowerPlace,
+  notches: readonly Notch[],
+): readonly Notch[] => [
+  ...notches,
+  ...notchesBelow(seamsBelow, { edge: 'bottom', length, places: [place], symmetric: true, notches }),
+];

@@ -73,25 +73,6 @@ export const shapedPiece = (shape: SideBandShape, slope: SideSlope, lower: SeamK
 export const cutsOf = ({ cloth, inside }: SideBandWish, cut: Omit<Cut, 'cloth'>): readonly Cut[] =>
   (inside ? [cloth, inside] : [cloth]).map((one) => ({ cloth: one, ...cut }));
 
-/**
- * Notches where what is below has seams, on a piece whose lower edge begins at a part of the girth from the centre back
- * and takes up another part of it.
- */
-export const notchesBelow = (
-  { seamsBelow = [] }: SideBandWish,
-  shape: SideBandShape,
-  from: number,
-  span: number,
-): readonly Notch[] => {
-  const length = pathLength(shape.bottom);
-  return seamsBelow.flatMap((part) => {
-    const along = ((((part - from) % 1) + 1) % 1) / span;
-    return along > 0 && along < 1
-      ? [{ edge: 'bottom', at: along * length, count: 1 as const, name: 'seam below' }]
-      : [];
-  });
-};
-
 /** How far pleats run into a piece, mm. */
 export const linesOf = ({ pleats }: SideBandWish, shape: SideBandShape): number =>
   pleats === 0 ? 0 : pleatLines(leastHeight(shape));

@@ -1,7 +1,9 @@
+import { pathLength } from '../../../geometry/measure.ts';
 import { isRound } from '../../../geometry/oval.ts';
 import type { Piece } from '../../../pattern/piece.ts';
 import type { EdgeUse } from '../../../pattern/seam.ts';
 import { words } from '../../../words.ts';
+import { notchesBelow } from '../seams/notches-below.ts';
 import { pleatMarks } from './pleats.ts';
 import { cutsOf, drawnIn, halfWayUp, linesOf, middleNotches, shapedPiece } from './side-band-piece.ts';
 import { quarterShape, type SideBandShape } from './side-band-shape.ts';
@@ -49,19 +51,29 @@ export const quarters = (wish: SideBandWish): SideBand => {
   const shape = quarterShape(slope, 'back');
   const round = isRound(slope.rim);
   const sewn = drawnIn(wish, 4, 'back', shape, () => []);
+  // Every second quarter lies face down.
+  const turns = [0, 1, 2, 3].map((copy) => ({ piece: id, copy, turned: !round && copy % 2 === 1 }));
+  const notches = middleNotches(shape, MIDDLE, 1);
   const piece: Piece = {
     ...shapedPiece(shape, slope, wish.lower),
     id,
     name,
     cuts: cutsOf(wish, { count: 4, ...(round ? {} : { mirrored: 2 }) }),
     foldable: round,
-    notches: middleNotches(shape, MIDDLE, 1),
+    notches: [
+      ...notches,
+      ...notchesBelow(wish.seamsBelow ?? [], {
+        edge: 'bottom',
+        length: pathLength(shape.bottom),
+        places: turns.map(({ copy, turned }) => ({ from: copy / 4, to: (copy + 1) / 4, turned })),
+        symmetric: round,
+        notches,
+      }),
+    ],
     figures: sewn.figures,
     notes: round ? sewn.notes : [ENDS, ...sewn.notes],
     marks: round ? sewn.marks : [...sewn.marks, ...endNames(shape, 'centre')],
   };
-  // Every second quarter lies face down.
-  const turns = [0, 1, 2, 3].map((copy) => ({ piece: id, copy, turned: !round && copy % 2 === 1 }));
   return { pieces: [piece], ...roundOf(turns) };
 };
 

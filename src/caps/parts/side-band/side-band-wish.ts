@@ -15,7 +15,7 @@ export interface SideBandWish {
   readonly lower?: SeamKind;
   /** What else is cut to the same outline. */
   readonly inside?: Cloth | undefined;
-  /** Where along the lower edge what is below has seams that fall between the quarters, in parts of the girth from the centre back. */
+  /** Where what is sewn to the lower edge has seams, in parts of the girth from the centre back. */
   readonly seamsBelow?: readonly number[];
   /** What the arithmetic calls the girth of what the lower edge is sewn to; the finished girth where left out. */
   readonly girthName?: string;

@@ -26,7 +26,7 @@ interface LayersWish {
   readonly twice?: boolean;
   /** What else tip and side are cut from, to hold them out. */
   readonly inside?: Cloth | undefined;
-  /** Where what is sewn to the lower edge has seams between the quarters, in parts of the girth from the centre back. */
+  /** Where what is sewn to the lower edge has seams, in parts of the girth from the centre back. */
   readonly seamsBelow?: readonly number[];
 }
 

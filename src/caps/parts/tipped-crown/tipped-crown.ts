@@ -24,7 +24,7 @@ export interface TippedCrownWish {
   readonly lower?: SeamKind;
   /** What else is cut to the same outlines. */
   readonly inside?: Cloth | undefined;
-  /** Where what is below has seams between the quarters, in parts of the girth from the centre back. */
+  /** Where what is below has seams, in parts of the girth from the centre back. */
   readonly seamsBelow?: readonly number[];
   /** How much higher the rim stands at the front than at the back, mm. */
   readonly tilt?: number;
