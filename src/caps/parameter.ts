@@ -10,14 +10,17 @@ export type ParameterGroup =
   | 'lining'
   | 'seams';
 
+/** What a value must be: this, or one of these, or more than some number. */
+export type Condition = string | boolean | readonly string[] | { readonly above: number };
+
 interface Described {
   /** The control's accessible name: stable. */
   readonly label: string;
   /** One line of plain help: what the eye will see. */
   readonly help: string;
   readonly group: ParameterGroup;
-  /** The control is shown only while another parameter has this value, or one of these. */
-  readonly when?: { readonly key: string; readonly is: string | boolean | readonly string[] };
+  /** The row counts, and its control is shown, only while all these parameters are as said here and count themselves. */
+  readonly when?: Readonly<Record<string, Condition>>;
 }
 
 interface Ranged extends Described {
@@ -123,9 +126,14 @@ export const rowsOf = (table: ParameterTable, values: Values): Values =>
     Object.keys(table).flatMap((key) => (key in values ? [[key, values[key] ?? null]] : [])),
   );
 
-/** Whether a control is to be shown, by the value of the parameter it depends on. */
-export const applies = ({ when }: Parameter, values: Values): boolean => {
-  if (!when) return true;
-  const value = values[when.key];
-  return Array.isArray(when.is) ? when.is.some((one) => one === value) : value === when.is;
+/** Whether a row of the table counts and its control is to be shown, by the values of those it depends on. */
+export const applies = (table: ParameterTable, key: string, values: Values): boolean =>
+  Object.entries(table[key]?.when ?? {}).every(
+    ([other, condition]) => holds(condition, values[other]) && applies(table, other, values),
+  );
+
+const holds = (condition: Condition, value: ParameterValue | undefined): boolean => {
+  if (typeof condition !== 'object') return value === condition;
+  if ('above' in condition) return typeof value === 'number' && value > condition.above;
+  return condition.some((one) => one === value);
 };

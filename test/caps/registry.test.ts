@@ -68,7 +68,7 @@ describe('the family', () => {
   test('shows a control only by the value of another control of the same style', () => {
     for (const { id, parameters } of styles) {
       for (const [key, { when }] of Object.entries(parameters)) {
-        if (when) expect(parameters[when.key], `${id}.${key}`).toBeDefined();
+        for (const other of Object.keys(when ?? {})) expect(parameters[other], `${id}.${key}`).toBeDefined();
       }
     }
   });

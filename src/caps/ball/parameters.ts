@@ -9,6 +9,14 @@ import { allowanceParameters } from '../parts/seams/parameters.ts';
 import { sweatbandParameters } from '../parts/sweatband/parameters.ts';
 import { visorParameters } from '../parts/visor/parameters.ts';
 
+const allowances = allowanceParameters(
+  'goreAllowance',
+  'lowerAllowance',
+  'visorEdgeAllowance',
+  'strapAllowance',
+  'hemAllowance',
+);
+
 /** Everything that can be wished of a ball cap. Defaults and usual ranges are common practice of the trade. */
 export const ballParameters = {
   ease: easeParameter([6, 13], 10),
@@ -41,13 +49,8 @@ export const ballParameters = {
   ...backOpeningParameters,
   ...backStrapParameters,
   ...sweatbandParameters,
-  ...allowanceParameters(
-    'goreAllowance',
-    'lowerAllowance',
-    'visorEdgeAllowance',
-    'strapAllowance',
-    'hemAllowance',
-  ),
+  ...allowances,
+  strapAllowance: { ...allowances.strapAllowance, when: { backFastening: 'strap' } },
 } as const satisfies ParameterTable;
 
 export type BallValues = ValuesOf<typeof ballParameters>;

@@ -6,8 +6,17 @@ import { goreParameters } from '../parts/gore/parameters.ts';
 import { liningParameters } from '../parts/lining/parameters.ts';
 import { allowanceParameters } from '../parts/seams/parameters.ts';
 
-const underneath = { key: 'beretCrown', is: ['disc', 'gored'] } as const;
-const gored = { key: 'beretCrown', is: 'gored' } as const;
+const underneath = { beretCrown: ['disc', 'gored'] } as const;
+const disc = { beretCrown: 'disc' } as const;
+const gored = { beretCrown: 'gored' } as const;
+
+const allowances = allowanceParameters(
+  'crownAllowance',
+  'goreAllowance',
+  'sideAllowance',
+  'bandAllowance',
+  'lowerAllowance',
+);
 
 /** Everything that can be wished of a beret. Defaults and usual ranges are common practice of the trade. */
 export const beretParameters = {
@@ -59,7 +68,7 @@ export const beretParameters = {
       { value: '4', label: '4 quarters' },
     ],
     default: '2',
-    when: { key: 'beretCrown', is: 'disc' },
+    when: disc,
   },
   gores: { ...goreParameters.gores, when: gored },
   frontSeam: { ...goreParameters.frontSeam, when: gored },
@@ -72,13 +81,9 @@ export const beretParameters = {
     default: true,
   },
   ...liningParameters,
-  ...allowanceParameters(
-    'crownAllowance',
-    'goreAllowance',
-    'sideAllowance',
-    'bandAllowance',
-    'lowerAllowance',
-  ),
+  ...allowances,
+  crownAllowance: { ...allowances.crownAllowance, when: disc },
+  goreAllowance: { ...allowances.goreAllowance, when: gored },
 } as const satisfies ParameterTable;
 
 export type BeretValues = ValuesOf<typeof beretParameters>;

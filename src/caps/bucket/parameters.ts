@@ -7,7 +7,15 @@ import { allowanceParameters } from '../parts/seams/parameters.ts';
 import { sweatbandParameters } from '../parts/sweatband/parameters.ts';
 import { narrowingCrownParameters } from '../parts/tipped-crown/parameters.ts';
 
-const oneWay = { key: 'reversible', is: false } as const;
+const oneWay = { reversible: false } as const;
+
+const allowances = allowanceParameters(
+  'crownAllowance',
+  'sideAllowance',
+  'lowerAllowance',
+  'brimEdgeAllowance',
+  'hemAllowance',
+);
 
 /** Everything that can be wished of a bucket hat. Defaults and usual ranges are common practice of the trade. */
 export const bucketParameters = {
@@ -25,13 +33,8 @@ export const bucketParameters = {
   lining: { ...hatLiningParameters.lining, when: oneWay },
   liningTake: hatLiningParameters.liningTake,
   sweatbandHeight: { ...sweatbandParameters.sweatbandHeight, when: oneWay },
-  ...allowanceParameters(
-    'crownAllowance',
-    'sideAllowance',
-    'lowerAllowance',
-    'brimEdgeAllowance',
-    'hemAllowance',
-  ),
+  ...allowances,
+  hemAllowance: { ...allowances.hemAllowance, when: oneWay },
 } as const satisfies ParameterTable;
 
 export type BucketValues = ValuesOf<typeof bucketParameters>;

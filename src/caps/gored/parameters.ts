@@ -8,7 +8,7 @@ import { liningParameters } from '../parts/lining/parameters.ts';
 import { allowanceParameters } from '../parts/seams/parameters.ts';
 import { strapParameters } from '../parts/strap/parameters.ts';
 import { sweatbandParameters } from '../parts/sweatband/parameters.ts';
-import { optionalVisorParameters } from '../parts/visor/parameters.ts';
+import { optionalVisorParameters, visored } from '../parts/visor/parameters.ts';
 
 const allowances = allowanceParameters(
   'goreAllowance',
@@ -36,20 +36,20 @@ export const goredParameters = {
     ],
     default: 'band',
   },
-  bandHeight: { ...bandParameters.bandHeight, when: { key: 'edge', is: 'band' } },
-  sweatbandHeight: { ...sweatbandParameters.sweatbandHeight, when: { key: 'edge', is: 'sweatband' } },
+  bandHeight: { ...bandParameters.bandHeight, when: { edge: 'band' } },
+  sweatbandHeight: { ...sweatbandParameters.sweatbandHeight, when: { edge: 'sweatband' } },
   ...optionalVisorParameters,
   ...strapParameters,
   strap: {
     ...strapParameters.strap,
     help: 'A strap above the visor, held by two buttons, where there are a band and a visor.',
     default: false,
-    when: { key: 'edge', is: 'band' },
+    when: { edge: 'band', ...visored },
   },
   ...liningParameters,
   ...allowances,
-  bandAllowance: { ...allowances.bandAllowance, when: { key: 'edge', is: 'band' } },
-  hemAllowance: { ...allowances.hemAllowance, when: { key: 'edge', is: 'sweatband' } },
+  bandAllowance: { ...allowances.bandAllowance, when: { edge: 'band' } },
+  hemAllowance: { ...allowances.hemAllowance, when: { edge: 'sweatband' } },
 } as const satisfies ParameterTable;
 
 export type GoredValues = ValuesOf<typeof goredParameters>;

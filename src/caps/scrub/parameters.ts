@@ -4,6 +4,8 @@ import { easeParameter } from '../parts/ease.ts';
 import { allowanceParameters } from '../parts/seams/parameters.ts';
 import { crownHeightParameter } from '../parts/top-and-sides/parameters.ts';
 
+const allowances = allowanceParameters('goreAllowance', 'sideAllowance', 'lowerAllowance', 'hemAllowance');
+
 /** Everything that can be wished of a scrub cap. Defaults and usual ranges are common practice of the trade. */
 export const scrubParameters = {
   ease: easeParameter([0, 10], inches(1 / 4)),
@@ -54,7 +56,7 @@ export const scrubParameters = {
     inchStep: 1 / 4,
     default: inches(6),
     usual: [130, 180],
-    when: { key: 'backTie', is: 'elastic' },
+    when: { backTie: 'elastic' },
   },
   tieLength: {
     kind: 'length',
@@ -67,7 +69,7 @@ export const scrubParameters = {
     inchStep: 1 / 2,
     default: inches(10),
     usual: [200, 300],
-    when: { key: 'backTie', is: 'ties' },
+    when: { backTie: 'ties' },
   },
   tieWidth: {
     kind: 'length',
@@ -80,9 +82,10 @@ export const scrubParameters = {
     inchStep: 1 / 16,
     default: inches(1 / 2),
     usual: [10, 16],
-    when: { key: 'backTie', is: 'ties' },
+    when: { backTie: 'ties' },
   },
-  ...allowanceParameters('goreAllowance', 'sideAllowance', 'lowerAllowance', 'hemAllowance'),
+  ...allowances,
+  sideAllowance: { ...allowances.sideAllowance, when: { backTie: 'elastic' } },
 } as const satisfies ParameterTable;
 
 export type ScrubValues = ValuesOf<typeof scrubParameters>;

@@ -8,8 +8,17 @@ import { allowanceParameters } from '../parts/seams/parameters.ts';
 import { sweatbandParameters } from '../parts/sweatband/parameters.ts';
 import { narrowingCrownParameters } from '../parts/tipped-crown/parameters.ts';
 
-const gored = { key: 'crown', is: 'gored' } as const;
-const tipped = { key: 'crown', is: 'tipped' } as const;
+const gored = { crown: 'gored' } as const;
+const tipped = { crown: 'tipped' } as const;
+
+const allowances = allowanceParameters(
+  'crownAllowance',
+  'goreAllowance',
+  'sideAllowance',
+  'lowerAllowance',
+  'brimEdgeAllowance',
+  'hemAllowance',
+);
 
 /** Everything that can be wished of a sun hat. Defaults and usual ranges are common practice of the trade. */
 export const sunHatParameters = {
@@ -39,14 +48,9 @@ export const sunHatParameters = {
   sideBandPieces: { ...narrowingCrownParameters.sideBandPieces, when: tipped },
   ...hatLiningParameters,
   ...sweatbandParameters,
-  ...allowanceParameters(
-    'crownAllowance',
-    'goreAllowance',
-    'sideAllowance',
-    'lowerAllowance',
-    'brimEdgeAllowance',
-    'hemAllowance',
-  ),
+  ...allowances,
+  crownAllowance: { ...allowances.crownAllowance, when: tipped },
+  goreAllowance: { ...allowances.goreAllowance, when: gored },
 } as const satisfies ParameterTable;
 
 export type SunHatValues = ValuesOf<typeof sunHatParameters>;

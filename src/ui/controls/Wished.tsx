@@ -15,7 +15,7 @@ import { Switch } from './Switch.tsx';
  */
 export const Wished = ({ name }: { readonly name: string }) => {
   const parameter = useStudio((s) => styleOf(s.wish.cap.style).parameters[name]);
-  const shown = useStudio((s) => parameter !== undefined && applies(parameter, s.wish.cap.values));
+  const shown = useStudio((s) => applies(styleOf(s.wish.cap.style).parameters, name, s.wish.cap.values));
   const inTheWay = useProblems(`cap.${name}`).length > 0;
   return parameter !== undefined && (shown || inTheWay) ? (
     <Control field={`cap.${name}`} parameter={parameter} />

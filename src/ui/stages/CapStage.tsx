@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import type { ParameterGroup, ParameterTable } from '../../caps/parameter.ts';
+import { applies, type ParameterGroup, type ParameterTable } from '../../caps/parameter.ts';
 import { styleOf } from '../../caps/registry.ts';
 import type { FieldId } from '../../state/field.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -48,14 +48,17 @@ interface FoldProps {
   readonly openAtFirst: boolean;
 }
 
-/** A group that can be folded away. It opens by itself when something in it stands in the way. */
+/** A group that can be folded away, while any of its rows counts. It opens by itself when something in it stands in the way. */
 const Fold = ({ group, names, title, openAtFirst }: FoldProps) => {
   const fold = useRef<HTMLDetailsElement>(null);
   const inTheWay = useInTheWay(names.map((name): FieldId => `cap.${name}`));
+  const counts = useStudio(({ wish: { cap } }) =>
+    names.some((name) => applies(styleOf(cap.style).parameters, name, cap.values)),
+  );
   useEffect(() => {
     if (inTheWay && fold.current) fold.current.open = true;
   }, [inTheWay]);
-  return (
+  return !counts && !inTheWay ? null : (
     <details ref={fold} open={openAtFirst}>
       <summary>{title}</summary>
       {names.map((name) => (

@@ -36,7 +36,7 @@ export const backStrapParameters = {
     inchStep: 1 / 8,
     default: 30,
     usual: [20, 40],
-    when: { key: 'backFastening', is: 'strap' },
+    when: { backFastening: 'strap' },
   },
   backOverlap: {
     kind: 'length',
@@ -49,7 +49,7 @@ export const backStrapParameters = {
     inchStep: 1 / 8,
     default: 12,
     usual: [10, 20],
-    when: { key: 'backFastening', is: 'strap' },
+    when: { backFastening: 'strap' },
   },
   elasticStretch: {
     kind: 'ratio',
@@ -61,7 +61,7 @@ export const backStrapParameters = {
     step: 0.05,
     default: 0.3,
     usual: [0.2, 0.4],
-    when: { key: 'backFastening', is: 'elastic' },
+    when: { backFastening: 'elastic' },
   },
 } as const satisfies ParameterTable;
 

@@ -60,7 +60,7 @@ export const brimParameters = {
       { value: 'centre', label: 'At front and back' },
     ],
     default: 'sides',
-    when: { key: 'brimPieces', is: '2' },
+    when: { brimPieces: '2' },
   },
   brimUnder: {
     kind: 'choice',
@@ -104,7 +104,7 @@ export const brimParameters = {
     inchStep: 1 / 16,
     default: 7,
     usual: [6, 8],
-    when: { key: 'brimStitched', is: true },
+    when: { brimStitched: true },
   },
 } as const satisfies ParameterTable;
 

@@ -20,7 +20,7 @@ export const topButtonParameters = {
     inchStep: 1 / 16,
     default: 19,
     usual: [15, 22],
-    when: { key: 'topButton', is: true },
+    when: { topButton: true },
   },
 } as const satisfies ParameterTable;
 

@@ -20,7 +20,7 @@ export const liningParameters = {
     inchStep: 1 / 32,
     default: 2.5,
     usual: [2, 3],
-    when: { key: 'lining', is: true },
+    when: { lining: true },
   },
 } as const satisfies ParameterTable;
 

@@ -1,5 +1,6 @@
 import { inches } from '../../../units.ts';
 import type { FollowingParameter, LengthParameter } from '../../parameter.ts';
+import { visored } from '../visor/parameters.ts';
 
 /** The width for all seams that have none of their own. */
 export const generalAllowance: LengthParameter = {
@@ -36,9 +37,15 @@ const ownAllowances = {
   ),
   bandAllowance: following('Band seam allowance', 'Where the crown meets the band.'),
   lowerAllowance: following('Lower edge allowance', 'Where crown or band, visor or brim, and lining meet.'),
-  visorEdgeAllowance: following('Visor edge allowance', 'The enclosed seam round the visor’s outer edge.'),
+  visorEdgeAllowance: {
+    ...following('Visor edge allowance', 'The enclosed seam round the visor’s outer edge.'),
+    when: visored,
+  },
   brimEdgeAllowance: following('Brim edge allowance', 'The enclosed seam round the brim’s outer edge.'),
-  strapAllowance: following('Strap allowance', 'The enclosed seam round the strap.'),
+  strapAllowance: {
+    ...following('Strap allowance', 'The enclosed seam round the strap.'),
+    when: { strap: true },
+  },
   hemAllowance: following('Hem allowance', 'What is turned in along an edge that is not sewn to another.'),
 } as const;
 
@@ -49,7 +56,7 @@ export const allowanceParameters = <K extends OwnAllowance>(
   ...kinds: readonly K[]
 ): { readonly allowance: LengthParameter } & { readonly [P in K]: FollowingParameter } => ({
   allowance: generalAllowance,
-  ...(Object.fromEntries(kinds.map((kind) => [kind, ownAllowances[kind]])) as {
+  ...(Object.fromEntries(kinds.map((kind): [K, FollowingParameter] => [kind, ownAllowances[kind]])) as {
     readonly [P in K]: FollowingParameter;
   }),
 });

@@ -23,6 +23,7 @@ export const gatherParameters = {
       { value: 'pleats', label: 'Pleats' },
     ],
     default: 'gathers',
+    when: { crownGather: { above: 0 } },
   },
   pleats: {
     kind: 'count',
@@ -33,7 +34,7 @@ export const gatherParameters = {
     max: 8,
     step: 1,
     default: 2,
-    when: { key: 'gatherAs', is: 'pleats' },
+    when: { gatherAs: 'pleats' },
   },
 } as const satisfies ParameterTable;
 

@@ -21,7 +21,7 @@ export const strapParameters = {
     inchStep: 1 / 16,
     default: inches(1 / 2),
     usual: [10, 18],
-    when: { key: 'strap', is: true },
+    when: { strap: true },
   },
   buttonDiameter: {
     kind: 'length',
@@ -33,7 +33,7 @@ export const strapParameters = {
     step: 1,
     inchStep: 1 / 16,
     default: 12,
-    when: { key: 'strap', is: true },
+    when: { strap: true },
   },
   buttonThickness: {
     kind: 'length',
@@ -45,7 +45,7 @@ export const strapParameters = {
     step: 0.5,
     inchStep: 1 / 32,
     default: 3,
-    when: { key: 'strap', is: true },
+    when: { strap: true },
   },
 } as const satisfies ParameterTable;
 

@@ -2,13 +2,17 @@ import { ovalOfGirth } from '../../../geometry/oval.ts';
 import { point3 } from '../../../geometry/space.ts';
 import type { FormStrip } from '../../form.ts';
 import type { Head } from '../../style.ts';
-import type { VisorValues } from './parameters.ts';
+import { type VisorValues, visorParameters } from './parameters.ts';
 import type { VisorParts } from './visor-parts.ts';
 import { visorSheet } from './visor-shape.ts';
 import { upperWish } from './visor-turn.ts';
 
-/** Where nothing says how a bought insert slopes: the usual drop of a drafted visor. */
-const USUAL_DROP = Math.PI / 6;
+/** What nothing says of a bought insert is as usual in a drafted visor. */
+const usual = {
+  drop: visorParameters.visorDrop.default,
+  fullness: visorParameters.visorFullness.default,
+  tipRounding: visorParameters.visorTipRounding.default,
+};
 
 /**
  * The visor's upper cover as it stands: its inner edge level at 0 along the front of the head's oval, the middle of it on
@@ -26,9 +30,13 @@ export const visorStrips = (
     opening: oval,
     innerEdge: stretch,
     depth,
-    drop: insert ? (insert.drop ?? USUAL_DROP) : values.visorDrop,
-    fullness: values.visorFullness,
-    tipRounding: values.visorTipRounding,
+    ...(insert
+      ? { ...usual, drop: insert.drop ?? usual.drop }
+      : {
+          drop: values.visorDrop,
+          fullness: values.visorFullness,
+          tipRounding: values.visorTipRounding,
+        }),
   };
   const { left, right } = visorSheet(upperWish(under, turn));
   const moved = (rail: typeof left) => rail.map((p) => point3(p.x, p.y + front - oval.halfLength, p.z));

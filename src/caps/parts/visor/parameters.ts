@@ -25,7 +25,7 @@ export const visorParameters = {
     inchStep: 1 / 8,
     default: 190,
     usual: [150, 210],
-    when: { key: 'visorSource', is: 'drafted' },
+    when: { visorSource: 'drafted' },
   },
   visorDepth: {
     kind: 'length',
@@ -38,7 +38,7 @@ export const visorParameters = {
     inchStep: 1 / 8,
     default: 55,
     usual: [40, 75],
-    when: { key: 'visorSource', is: 'drafted' },
+    when: { visorSource: 'drafted' },
   },
   visorDrop: {
     kind: 'angle',
@@ -50,7 +50,7 @@ export const visorParameters = {
     step: degrees(1),
     default: degrees(30),
     usual: [degrees(15), degrees(45)],
-    when: { key: 'visorSource', is: 'drafted' },
+    when: { visorSource: 'drafted' },
   },
   visorFullness: {
     kind: 'ratio',
@@ -62,7 +62,7 @@ export const visorParameters = {
     step: 0.05,
     default: 0.5,
     usual: [0.35, 0.7],
-    when: { key: 'visorSource', is: 'drafted' },
+    when: { visorSource: 'drafted' },
   },
   visorTipRounding: {
     kind: 'length',
@@ -75,7 +75,7 @@ export const visorParameters = {
     inchStep: 1 / 16,
     default: 8,
     usual: [5, 12],
-    when: { key: 'visorSource', is: 'drafted' },
+    when: { visorSource: 'drafted' },
   },
   insertWidth: {
     kind: 'length',
@@ -87,7 +87,7 @@ export const visorParameters = {
     step: 1,
     inchStep: 1 / 16,
     default: 178,
-    when: { key: 'visorSource', is: 'insert' },
+    when: { visorSource: 'insert' },
   },
   insertDepth: {
     kind: 'length',
@@ -99,7 +99,7 @@ export const visorParameters = {
     step: 1,
     inchStep: 1 / 16,
     default: 60,
-    when: { key: 'visorSource', is: 'insert' },
+    when: { visorSource: 'insert' },
   },
   insertBow: {
     kind: 'length',
@@ -111,7 +111,7 @@ export const visorParameters = {
     step: 1,
     inchStep: 1 / 16,
     default: 34,
-    when: { key: 'visorSource', is: 'insert' },
+    when: { visorSource: 'insert' },
   },
   insertWidths: {
     kind: 'row',
@@ -122,7 +122,7 @@ export const visorParameters = {
     max: 110,
     most: 12,
     default: [],
-    when: { key: 'visorSource', is: 'insert' },
+    when: { visorSource: 'insert' },
   },
   stiffenerClearance: {
     kind: 'length',
@@ -138,6 +138,9 @@ export const visorParameters = {
   },
 } as const satisfies ParameterTable;
 
+/** While there is a visor. */
+export const visored = { visorSource: ['drafted', 'insert'] } as const;
+
 /** The same for styles that can do without a visor. */
 export const optionalVisorParameters = {
   ...visorParameters,
@@ -147,7 +150,7 @@ export const optionalVisorParameters = {
   },
   stiffenerClearance: {
     ...visorParameters.stiffenerClearance,
-    when: { key: 'visorSource', is: ['drafted', 'insert'] },
+    when: visored,
   },
 } as const satisfies ParameterTable;
 
