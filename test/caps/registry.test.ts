@@ -63,7 +63,7 @@ describe('the family', () => {
         expect(JSON.stringify(thick.pattern) === JSON.stringify(bare.pattern), style.id).toBe(false);
       }
     }
-  });
+  }, 60_000);
 
   test('shows a control only by the value of another control of the same style', () => {
     for (const { id, parameters } of styles) {
