@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright/test';
-import { outline, painted, slider, table, tally, typedField } from './at-hand.ts';
+import { outline, slider, table, tally, typedField } from './at-hand.ts';
 import { expect, test } from './studio.ts';
 
 const worn = (page: Page): Locator => page.getByRole('region', { name: 'Worn' });
@@ -62,22 +62,55 @@ test('the cap on its head looks as it did', async ({ studio }) => {
   await expect(model(studio)).toHaveScreenshot('flat-top-worn-front.png', { maxDiffPixelRatio: 0.02 });
 });
 
-test('it follows a slider together with the table', async ({ studio }) => {
-  await show(studio);
-  const thumb = slider(studio, 'Crown fullness');
-  await thumb.focus();
-  const seen = new Set([await cap(studio)]);
-  for (let i = 0; i < 6; i++) {
-    const before = await outline(studio);
-    await thumb.press('ArrowRight');
-    await expect.poll(() => outline(studio)).not.toBe(before);
-    // Drafting, drawing and painting take turns: a few frames at most.
-    await painted(studio);
-    await painted(studio);
-    seen.add(await cap(studio));
+for (const slowed of [1, 4])
+  test(`it follows a slider in the same frame as the table, on a processor slowed ${slowed}×`, async ({
+    studio,
+  }) => {
+    test.setTimeout(90_000);
+    await show(studio);
+    const devtools = await studio.context().newCDPSession(studio);
+    await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowed });
+    await watchFrames(studio);
+    const box = (await slider(studio, 'Crown fullness').boundingBox())!;
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await studio.mouse.move(x, y);
+    await studio.mouse.down();
+    for (let i = 1; i <= 20; i++) {
+      await studio.mouse.move(x + 4 * i, y);
+      await studio.waitForTimeout(30);
+    }
+    await studio.mouse.up();
+    await still(studio);
+    const frames = await studio.evaluate(() => window.seenFrames);
+    const changed = frames.slice(1).flatMap((now, i) => {
+      const before = frames[i]!;
+      const [lies, stands] = [now.table !== before.table, now.worn !== before.worn];
+      return lies || stands ? [{ lies, stands }] : [];
+    });
+    // Both went through several caps on the way, and no frame showed one of them alone.
+    expect(changed.length).toBeGreaterThan(2);
+    expect(changed.filter(({ lies, stands }) => lies !== stands)).toEqual([]);
+  });
+
+declare global {
+  interface Window {
+    /** The mark of what each view had painted when a frame began. */
+    seenFrames: { readonly table: string; readonly worn: string }[];
   }
-  expect(seen.size).toBe(7);
-});
+}
+
+const watchFrames = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    window.seenFrames = [];
+    const [lies, stands] = ['[data-outline]', '[data-cap]'].map(
+      (s) => document.querySelector<HTMLElement>(s)!,
+    );
+    const tick = (): void => {
+      window.seenFrames.push({ table: lies!.dataset.outline!, worn: stands!.dataset.cap! });
+      requestAnimationFrame(tick);
+    };
+    requestAnimationFrame(tick);
+  });
 
 test('hand, wheel, keys and views turn it; the cap stays the same', async ({ studio }) => {
   await show(studio);

@@ -3,8 +3,9 @@ const ENOUGH = 4;
 
 type Work = () => void;
 
-/** What follows from work that is done, and what is new. */
+/** What follows from work that is done, what is ready to be painted, and what is new. */
 const following: Work[] = [];
+const paints: Work[] = [];
 const fresh: Work[] = [];
 let frame = 0;
 
@@ -17,7 +18,16 @@ export const inFrame = (work: Work): void => {
   ask();
 };
 
-/** The same, once all that follows from earlier work is done: a new wish is taken up when the last one is painted. */
+/**
+ * Paints once all that follows from earlier work is done, and in one frame with whatever else is to be painted: two views
+ * of a cap that both asked are never seen one without the other, however slow the machine.
+ */
+export const paintInFrame = (paint: Work): void => {
+  paints.push(paint);
+  ask();
+};
+
+/** Does a piece of work once all that follows from earlier work is done: a new wish is taken up when the last one is painted. */
 export const inFrameAfterAll = (work: Work): void => {
   fresh.push(work);
   ask();
@@ -25,7 +35,7 @@ export const inFrameAfterAll = (work: Work): void => {
 
 /** Takes back what was asked for and has not been done yet. */
 export const notInFrame = (work: Work): void => {
-  for (const list of [following, fresh]) {
+  for (const list of [following, paints, fresh]) {
     const at = list.indexOf(work);
     if (at >= 0) list.splice(at, 1);
   }
@@ -35,14 +45,21 @@ const ask = (): void => {
   if (frame === 0) frame = requestAnimationFrame(workOn);
 };
 
-const isWorkLeft = (): boolean => following.length + fresh.length > 0;
+const isWorkLeft = (): boolean => following.length + paints.length + fresh.length > 0;
 
 const workOn = (): void => {
   const begun = performance.now();
   try {
-    do (following.shift() ?? fresh.shift())?.();
+    do workOnce();
     while (isWorkLeft() && performance.now() - begun < ENOUGH);
   } finally {
     frame = isWorkLeft() ? requestAnimationFrame(workOn) : 0;
   }
+};
+
+const workOnce = (): void => {
+  const next = following.shift();
+  if (next) next();
+  else if (paints.length > 0) while (paints.length > 0) paints.shift()?.();
+  else fresh.shift()?.();
 };

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { inFrame, inFrameAfterAll, notInFrame } from '../../src/ui/frames.ts';
+import { inFrame, inFrameAfterAll, notInFrame, paintInFrame } from '../../src/ui/frames.ts';
 
 /** A screen that draws a frame when it is told to, with a clock of its own. */
 let frames: (() => void)[] = [];
@@ -58,11 +58,40 @@ describe('work in frames', () => {
     expect(done).toEqual(['draft one', 'draw one', 'paint one', 'draft two', 'draw two', 'paint two']);
   });
 
+  it('paints two views of a cap in one frame, however long each takes to make ready', () => {
+    inFrame(
+      work('draft', 10, () => {
+        inFrame(work('draw', 10, () => paintInFrame(work('paint the table', 10))));
+        inFrame(work('put on', 10, () => paintInFrame(work('paint it worn', 10))));
+      }),
+    );
+    const frameByFrame: string[][] = [];
+    while (frames.length > 0) {
+      const before = done.length;
+      nextFrame();
+      frameByFrame.push(done.slice(before));
+    }
+    expect(frameByFrame).toEqual([['draft'], ['draw'], ['put on'], ['paint the table', 'paint it worn']]);
+  });
+
+  it('paints the last wish before it begins a new one, and what is left when a painter fails', () => {
+    inFrameAfterAll(work('a new wish', 1));
+    paintInFrame(() => {
+      throw new Error('a slip');
+    });
+    paintInFrame(work('paint', 1));
+    expect(nextFrame).toThrow('a slip');
+    nextFrame();
+    expect(done).toEqual(['paint', 'a new wish']);
+  });
+
   it('can be taken back', () => {
     const no = work('no', 1);
-    inFrame(no);
+    for (const asked of [inFrame, paintInFrame, inFrameAfterAll]) {
+      asked(no);
+      notInFrame(no);
+    }
     inFrame(work('yes', 1));
-    notInFrame(no);
     nextFrame();
     expect(done).toEqual(['yes']);
   });

@@ -5,7 +5,7 @@ import { weaves } from '../../state/worn-wish.ts';
 import { axesOf, type Gaze, threeQuarter } from '../../worn/gaze.ts';
 import { headMesh } from '../../worn/head-mesh.ts';
 import { meshOf } from '../../worn/mesh.ts';
-import { inFrameAfterAll, notInFrame } from '../frames.ts';
+import { inFrame, notInFrame, paintInFrame } from '../frames.ts';
 import { watchChalks } from '../table/chalks.ts';
 import { listen } from '../table/gestures.ts';
 import { extentOf, framed, ZOOMS } from './framing.ts';
@@ -65,20 +65,23 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
   } | null = null;
 
   const ask = (): void => {
-    // The table comes first: it is what is cut.
-    if (!asked) inFrameAfterAll(paint);
+    if (!asked) paintInFrame(paint);
     asked = true;
   };
-  const build = (): typeof shown => {
-    if (!wanted) return null;
-    const worn = wornNow(wanted.spec, wanted.wish.tilted);
-    if (worn === null) return null;
-    return shown?.worn === worn ? shown : { worn, built: built(worn, shown?.built ?? null) };
+  /** Puts the cap on, where it is another than the one that stands there. */
+  const build = (): void => {
+    const worn = wanted && wornNow(wanted.spec, wanted.wish.tilted);
+    if (worn === null) shown = null;
+    else if (shown?.worn !== worn) shown = { worn, built: built(worn, shown?.built ?? null) };
+  };
+  const prepare = (): void => {
+    build();
+    ask();
   };
   const paint = (): void => {
     asked = false;
     if (!wanted || lost || !(size.width > 0 && size.height > 0)) return;
-    shown = build();
+    build();
     if (!shown) return;
     const { worn, built: now } = shown;
     if (seam?.worn !== worn || seam.id !== wanted.litSeam) {
@@ -154,7 +157,9 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
   return {
     show: (next) => {
       wanted = next;
-      ask();
+      // A piece of work of its own, as drawing the pieces is: then both are painted in one frame.
+      notInFrame(prepare);
+      inFrame(prepare);
     },
     look,
     turn,
@@ -174,6 +179,7 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
       return copy;
     },
     close: () => {
+      notInFrame(prepare);
       notInFrame(paint);
       stopListening();
       stopWatching();

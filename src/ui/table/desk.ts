@@ -3,7 +3,7 @@ import { type Box, boxUnion } from '../../geometry/box.ts';
 import { contains } from '../../geometry/inside.ts';
 import { add, type Point, point, subtract } from '../../geometry/point.ts';
 import type { Unit } from '../../units.ts';
-import { inFrame, notInFrame } from '../frames.ts';
+import { notInFrame, paintInFrame } from '../frames.ts';
 import { type Chalks, readChalks, watchChalks } from './chalks.ts';
 import { listen } from './gestures.ts';
 import { openGround } from './ground.ts';
@@ -67,7 +67,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
   let grounded: readonly unknown[] = [];
 
   const ask = (): void => {
-    if (!asked) inFrame(paint);
+    if (!asked) paintInFrame(paint);
     asked = true;
   };
   const bounds = (): Box =>
