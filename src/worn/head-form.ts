@@ -104,6 +104,17 @@ export const headCut = ({ halfLength, halfBreadth, top, foot }: HeadForm, z: num
   };
 };
 
+/**
+ * A head form with all that lies between it and the middle of the shell: as much longer round (mm) as the shell goes round
+ * more than the head itself, and higher by the thickness of that.
+ */
+export const cladForm = (form: HeadForm, girth: number, around: number): HeadForm => ({
+  ...form,
+  halfLength: form.halfLength * (1 + around / girth),
+  halfBreadth: form.halfBreadth * (1 + around / girth),
+  top: form.top + around / (2 * Math.PI),
+});
+
 /** Cloth may press into the head from its sides by this, mm, for hair and skin give; and lies so far over its top. */
 const [PRESSED, OVER] = [1, 1];
 

@@ -2,7 +2,7 @@ import type { CapDraft, Head } from '../caps/style.ts';
 import { ovalOfGirth } from '../geometry/oval.ts';
 import { bender } from './bend.ts';
 import { openSheetOn } from './brim-on.ts';
-import { type HeadForm, headForm } from './head-form.ts';
+import { cladForm, type HeadForm, headForm } from './head-form.ts';
 import { leant } from './leant.ts';
 import { brimOpeningOf, isDrawnRound, isOnOpening, openingOf, ovalByPart } from './opening.ts';
 import { seated } from './seat.ts';
@@ -32,17 +32,22 @@ export const putOn = (
   tilted = false,
 ): Worn => {
   const form = headForm(head);
+  const around = head.turn?.shell ?? 0;
+  const set = (worn: readonly Sheet[], soft: boolean): Worn => ({
+    ...seated(tilted ? leant(worn) : worn, cladForm(form, head.girth, around), soft),
+    head: form,
+  });
   const opening = openingOf(sheets, pattern);
-  if (opening === null) return { ...seated(tilted ? leant(sheets) : sheets, form, false), head: form };
+  if (opening === null) return set(sheets, false);
   // A likeness is drawn about the opening; an opening that a strap takes in is as long as it is cut.
-  const girth = sheets.some(isLikenessOfCrown) ? finishedGirth : opening.girth;
+  const girth = sheets.some(isLikenessOfCrown) ? finishedGirth + around : opening.girth;
   const round = ovalByPart(ovalOfGirth(girth, head.ratio));
   const bend = bender(opening, round, sheets);
   const brim = brimOpeningOf(sheets);
   const worn = sheets.map((sheet) =>
     isOnOpening(sheet) ? openSheetOn(sheet, brim, round, girth) : { ...sheet, at: bend(sheet.at) },
   );
-  return { ...seated(tilted ? leant(worn) : worn, form, isDrawnRound(opening)), head: form };
+  return set(worn, isDrawnRound(opening));
 };
 
 const isLikenessOfCrown = ({ likeness, open, at }: Sheet): boolean =>

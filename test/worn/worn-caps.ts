@@ -4,6 +4,7 @@ import type { CapDraft, Head, Style } from '../../src/caps/style.ts';
 import { between3, distance3, dot3, type Point3, subtract3 } from '../../src/geometry/space.ts';
 import { assemble } from '../../src/worn/assemble.ts';
 import type { Sheet } from '../../src/worn/sheet.ts';
+import { headIn, WINTER } from '../caps/cloths.ts';
 import { HEADS } from '../caps/family.ts';
 
 export const styles = await fetchStyles();
@@ -25,12 +26,17 @@ export const assembled = (style: Style, values: Partial<Values>, head: Head, tit
 const STARTS = HEADS[4]!;
 const AS_IT_COMES = HEADS[0]!;
 
-/** A style as it comes, on a child's head and a man's, and from each of its starting points on the man's. */
+/**
+ * A style as it comes, on a child's head and a man's, and from each of its starting points on the man's, in cloth of no
+ * thickness; and as it comes in melton with a quilted lining.
+ */
 export const capsOf = (style: Style): readonly Assembled[] => {
-  const fromStarts = style.starts.map(({ name, values }) => ({ name, values, head: STARTS }));
+  const usual = defaultsOf(style.parameters) as Values;
   const plain = [AS_IT_COMES, STARTS].map((head) => ({ name: '', values: {}, head }));
-  return [...plain, ...fromStarts].flatMap(({ name, values, head }) =>
-    style.problems({ ...defaultsOf(style.parameters), ...values } as Values, head).length > 0
+  const winter = { name: 'in winter cloth', values: {}, head: headIn(WINTER, STARTS, style, usual) };
+  const fromStarts = style.starts.map(({ name, values }) => ({ name, values, head: STARTS }));
+  return [...plain, winter, ...fromStarts].flatMap(({ name, values, head }) =>
+    style.problems({ ...usual, ...values } as Values, head).length > 0
       ? []
       : [assembled(style, values as Partial<Values>, head, `${name}, ${head.girth}`)],
   );
