@@ -84,7 +84,8 @@ const adviceOn = ({ id, amount }: Found, on: Fitted): FitAdvice => {
 const isOpen = ({ key, by, when }: Remedy, { style, values }: Fitted): boolean => {
   const row = style.parameters[key];
   if (row === undefined || !('min' in row) || row.kind === 'row') return false;
-  if (!applies(style.parameters, key, values) || (when !== undefined && values[when.key] !== when.is)) return false;
+  if (!applies(style.parameters, key, values) || (when !== undefined && values[when.key] !== when.is))
+    return false;
   const now = Number(values[key]);
   return by > 0 ? now < row.max : now > row.min;
 };
