@@ -1,12 +1,14 @@
 import { boxOf } from '../geometry/box.ts';
 import type { Path } from '../geometry/path.ts';
-import { add, ORIGIN, type Point, point, rotate } from '../geometry/point.ts';
+import { add, heading, ORIGIN, type Point, point, rotate } from '../geometry/point.ts';
 import { rotated, translated } from '../geometry/transform.ts';
 import type { Layout } from '../nesting/layout.ts';
 import type { Placement } from '../nesting/task.ts';
 import type { Cloth } from '../pattern/piece.ts';
-import type { ClothSpec, Scrap } from './cloth.ts';
+import type { Scrap } from './cloth.ts';
 import type { LayPiece } from './lay-pieces.ts';
+import type { LayCap, LayWish } from './lay-wish.ts';
+import { liesFolded } from './lies-folded.ts';
 
 /** One outline where it lies on the cloth. */
 export interface LaidPiece {
@@ -16,9 +18,11 @@ export interface LaidPiece {
   readonly shift: Point;
 }
 
-/** A cutting lay: the pieces of one cloth on its length, mm. x runs along the cloth, y across from its lower edge, or from its fold. */
+/** A cutting lay: the pieces that some caps take of one cloth, on its length, mm. x runs along the cloth, y across from its lower edge, or from its fold. */
 export interface ClothLay {
   readonly cloth: Cloth;
+  /** What is cut together. */
+  readonly caps: readonly Pick<LayCap, 'name' | 'count'>[];
   /** As it lies on the table: half of the cloth's own where it is folded. */
   readonly width: number;
   readonly folded: boolean;
@@ -56,19 +60,21 @@ const inRow = (scraps: readonly Scrap[]): readonly PlacedScrap[] => {
 };
 
 export const clothLay = (
-  cloth: Cloth,
-  { width, folded, length, scraps }: ClothSpec,
+  { caps, cloth, spec }: LayWish,
   pieces: readonly LayPiece[],
   layout: Layout,
 ): ClothLay => {
+  const { width, length, scraps } = spec;
+  const folded = liesFolded(spec);
   const row = inRow(scraps);
   const box = boxOf(row.flatMap(({ scrap, shift }) => scrap.outline.map((p) => add(p, shift))));
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   const find = (id: string): readonly LayPiece[] => (byId.has(id) ? [byId.get(id)!] : []);
   return {
     cloth,
+    caps: caps.map(({ name, count }) => ({ name, count })),
     width: scraps.length > 0 ? box.max.y : folded ? width / 2 : width,
-    folded: folded && scraps.length === 0,
+    folded,
     length: scraps.length > 0 ? box.max.x : (layout.length ?? 0),
     remnant: scraps.length > 0 ? null : length,
     scraps: row,
@@ -93,8 +99,11 @@ export const laidCut = ({ piece, at, shift }: LaidPiece): Path =>
   translated(rotated(piece.cut, at.rotation), point(at.x + shift.x, at.y + shift.y));
 
 /** Its corners where they lie. */
-export const laidPolygon = ({ piece, at, shift }: LaidPiece): readonly Point[] =>
-  piece.polygon.map((p) => add(rotate(p, at.rotation), point(at.x + shift.x, at.y + shift.y)));
+export const laidPolygon = ({ piece, at, shift }: LaidPiece): readonly Point[] => {
+  const { x: c, y: s } = heading(at.rotation);
+  const [dx, dy] = [at.x + shift.x, at.y + shift.y];
+  return piece.polygon.map(({ x, y }) => point(x * c - y * s + dx, x * s + y * c + dy));
+};
 
 /** Where its name has room where it lies. */
 export const laidName = ({ piece, at, shift }: LaidPiece): Point =>

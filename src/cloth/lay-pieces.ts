@@ -6,13 +6,17 @@ import { rotated, scaled } from '../geometry/transform.ts';
 import type { NestPiece } from '../nesting/task.ts';
 import { cutLine } from '../pattern/cut-line.ts';
 import { halved } from '../pattern/fold.ts';
-import type { Pattern } from '../pattern/pattern.ts';
 import type { Cloth, Piece } from '../pattern/piece.ts';
+import { capNames } from './cap-names.ts';
 import type { ClothSpec } from './cloth.ts';
+import type { LayCap, LayWish } from './lay-wish.ts';
+import { liesFolded } from './lies-folded.ts';
 
 /** One outline to be laid on a cloth, its grain along the cloth's length. */
 export interface LayPiece extends NestPiece {
   readonly piece: Piece;
+  /** Of which cap it is, where several are cut together; null where there is but one. */
+  readonly cap: string | null;
   /** Cut face down. */
   readonly mirrored: boolean;
   /** How it lies on the layers: through both of a fold, half of it on the fold itself, or through one layer alone. */
@@ -23,21 +27,35 @@ export interface LayPiece extends NestPiece {
   readonly nameAt: Point;
 }
 
-/** Every outline that one cloth has to give for some caps of a pattern, each copy by itself; of folded cloth each pair, half or single. */
-export const layPieces = (
-  { pieces, allowances }: Pattern,
-  cloth: Cloth,
-  spec: ClothSpec,
-  caps = 1,
-): readonly LayPiece[] =>
-  pieces.flatMap((piece) =>
+/**
+ * Every outline that a cloth has to give for some caps, each copy by itself; of folded cloth each pair, half or single.
+ * Caps of one pattern are one entry with a count, since their pieces make pairs with each other.
+ */
+export const layPieces = ({ caps, cloth, spec }: LayWish): readonly LayPiece[] => {
+  const names = capNames(caps);
+  return caps.flatMap((cap, i) =>
+    piecesOf(cap, cloth, spec).map((piece) => ({
+      ...piece,
+      id: `${i + 1}.${piece.id}`,
+      cap: caps.length > 1 ? names[i]! : null,
+    })),
+  );
+};
+
+/** An outline of which only its cap is not known yet. */
+type Outline = Omit<LayPiece, 'cap'>;
+
+const piecesOf = ({ cutting, count: caps }: LayCap, cloth: Cloth, spec: ClothSpec): readonly Outline[] =>
+  cutting.pieces.flatMap((piece) =>
     piece.cuts
       .filter((cut) => cut.cloth === cloth)
       .flatMap(({ count, mirrored = 0 }) => {
         // Interlining is cut on the stitch line, without allowance.
         const cut =
-          cloth === 'interlining' ? piece.outline.map(({ path }) => path) : cutLine(piece, allowances);
-        return spec.folded
+          cloth === 'interlining'
+            ? piece.outline.map(({ path }) => path)
+            : cutLine(piece, cutting.allowances);
+        return liesFolded(spec)
           ? foldedLays(piece, cut, count * caps, mirrored * caps, spec)
           : singleLays(piece, cut, count * caps, mirrored * caps, spec);
       }),
@@ -49,7 +67,7 @@ const singleLays = (
   count: number,
   mirrored: number,
   spec: ClothSpec,
-): readonly LayPiece[] =>
+): readonly Outline[] =>
   Array.from({ length: count }, (_, copy) =>
     layPiece(piece, cut.flat(), copy, copy >= count - mirrored, 'single', spec),
   );
@@ -60,7 +78,7 @@ const foldedLays = (
   count: number,
   mirrored: number,
   spec: ClothSpec,
-): readonly LayPiece[] => {
+): readonly Outline[] => {
   // Two layers give a piece and its mirror image: of a symmetric piece any two copies.
   const pairs = piece.foldable ? Math.floor(count / 2) : Math.min(mirrored, count - mirrored);
   const left = count - 2 * pairs;
@@ -95,7 +113,7 @@ const layPiece = (
   mirrored: boolean,
   layers: LayPiece['layers'],
   spec: ClothSpec,
-): LayPiece => {
+): Outline => {
   const [foot, head] = piece.grain;
   const lie = -direction(subtract(head, foot));
   const polygon = flatten(cut, PLACING)

@@ -1,39 +1,34 @@
-import { boxOf } from '../geometry/box.ts';
 import type { Placement, Task } from '../nesting/task.ts';
 import type { ClothSpec } from './cloth.ts';
 import type { LayPiece } from './lay-pieces.ts';
+import { liesFolded } from './lies-folded.ts';
+import { onFold } from './on-fold.ts';
 
 /** Kept between two cut lines, mm: room for the shears. */
 const SPACING = 3;
 /** Kept from the selvedge, mm: the usable width is measured between the selvedges already. */
 const SELVEDGE = 0;
 
-/** What has to be laid on one cloth, ready for the search. `pinned` are the pieces that the user has put down. */
+/**
+ * What has to be laid on one cloth, ready for the search. `pinned` are the pieces that the user has put down. A half for
+ * which the fold has no room finds no place: anywhere else it is of no use.
+ */
 export const layTask = (
   pieces: readonly LayPiece[],
-  { width, length, folded, scraps }: ClothSpec,
+  spec: ClothSpec,
   pinned: readonly Placement[] = [],
-): Task => ({
-  ground:
-    scraps.length > 0
-      ? { kind: 'areas', areas: scraps }
-      : { kind: 'strip', width: folded ? width / 2 : width, length },
-  pieces,
-  spacing: SPACING,
-  edgeSpacing: SELVEDGE,
-  pinned: [...onFold(pieces.filter((p) => !pinned.some(({ piece }) => piece === p.id))), ...pinned],
-});
-
-/** Halves lie on the fold, which is the lower side of the strip, one after the other, the longest first. */
-const onFold = (pieces: readonly LayPiece[]): readonly Placement[] => {
-  const halves = pieces
-    .filter(({ layers }) => layers === 'on the fold')
-    .map((piece) => ({ piece, box: boxOf(piece.polygon) }))
-    .toSorted((a, b) => b.box.max.y - b.box.min.y - (a.box.max.y - a.box.min.y));
-  let reached = 0;
-  return halves.map(({ piece, box }) => {
-    const x = reached - box.min.x;
-    reached += box.max.x - box.min.x + SPACING;
-    return { piece: piece.id, container: 0, rotation: 0, x, y: -box.min.y };
-  });
+): Task => {
+  const { width, length, scraps } = spec;
+  const strip = { kind: 'strip', width: liesFolded(spec) ? width / 2 : width, length } as const;
+  const halves = onFold(pieces, strip, SPACING, pinned);
+  const lying = new Set([...pinned, ...halves].map(({ piece }) => piece));
+  return {
+    ground: scraps.length > 0 ? { kind: 'areas', areas: scraps } : strip,
+    pieces: pieces.map((piece) =>
+      piece.layers === 'on the fold' && !lying.has(piece.id) ? { ...piece, rotations: [] } : piece,
+    ),
+    spacing: SPACING,
+    edgeSpacing: SELVEDGE,
+    pinned: [...halves, ...pinned],
+  };
 };

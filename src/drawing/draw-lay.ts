@@ -1,4 +1,5 @@
 import { type ClothLay, type LaidPiece, laidCut, laidName } from '../cloth/cloth-lay.ts';
+import { layNameLines } from '../cloth/lay-name.ts';
 import { boundsOf } from '../geometry/bounds.ts';
 import { boxHeight, boxWidth } from '../geometry/box.ts';
 import { line, type Path, polygon } from '../geometry/path.ts';
@@ -51,16 +52,19 @@ const NAMES = { least: 1.6, most: 3.4 };
 const pieceMarks = (laid: LaidPiece, k: number): readonly Mark[] => {
   const cut = small(laidCut(laid), k);
   const box = boundsOf(cut);
-  const { piece, mirrored, layers } = laid.piece;
+  const { mirrored, layers } = laid.piece;
   const words = [
-    piece.name,
+    ...layNameLines(laid.piece),
     ...(mirrored && layers !== 'on the fold' ? ['face down'] : []),
     ...(layers === 'one of two' ? ['one layer'] : []),
   ];
   const wide = Math.max(...words.map((line) => textWidth(line)));
   const size = Math.min(
     NAMES.most,
-    Math.max(NAMES.least, Math.min((boxWidth(box) * 0.8) / wide, boxHeight(box) * 0.4)),
+    Math.max(
+      NAMES.least,
+      Math.min((boxWidth(box) * 0.8) / wide, (boxHeight(box) * 0.8) / (1 + words.length)),
+    ),
   );
   const at = scale(laidName(laid), k);
   const name: TextMark = { kind: 'text', role: 'note', at, lines: words, size, align: 'middle', angle: 0 };

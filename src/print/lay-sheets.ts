@@ -1,4 +1,5 @@
 import { lengthBought, toBuy } from '../cloth/buying.ts';
+import { capsInWords } from '../cloth/cap-names.ts';
 import type { ClothLay } from '../cloth/cloth-lay.ts';
 import { clothNames } from '../drawing/cut-words.ts';
 import { drawLay, laySize } from '../drawing/draw-lay.ts';
@@ -53,7 +54,7 @@ const headMarks = (
 ): readonly Mark[] => {
   const title = `Cutting lay, ${clothNames[lay.cloth].toLowerCase()}`;
   const lines = [
-    [cap, wearer === '' ? '' : `for ${wearer}`, dateWords(date)].filter((part) => part !== '').join(' · '),
+    [...capWords(lay, cap, wearer), dateWords(date)].filter((part) => part !== '').join(' · '),
     `${groundWords(lay, unit)}. Drawn 1 : ${Math.round(1 / k)}.`,
   ];
   const { size } = textStyles.label;
@@ -63,6 +64,12 @@ const headMarks = (
     text('label', point(0, room.height - 12.5), lines, fitted),
   ];
 };
+
+/** One cap with its wearer's name; of several all names. */
+const capWords = ({ caps }: ClothLay, cap: string, wearer: string): readonly string[] =>
+  caps.reduce((sum, { count }) => sum + count, 0) > 1
+    ? [capsInWords(caps)]
+    : [cap, wearer === '' ? '' : `for ${wearer}`];
 
 /** What it is laid on and what it takes. */
 const groundWords = (lay: ClothLay, unit: Unit): string => {

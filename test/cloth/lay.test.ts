@@ -3,6 +3,7 @@ import type { ClothSpec } from '../../src/cloth/cloth.ts';
 import { type ClothLay, clothLay, laidPolygon } from '../../src/cloth/cloth-lay.ts';
 import { layOverlaps } from '../../src/cloth/lay-overlaps.ts';
 import { type LayPiece, layPieces } from '../../src/cloth/lay-pieces.ts';
+import type { LayWish } from '../../src/cloth/lay-wish.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
 import { derive } from '../../src/design/derive.ts';
 import { boxOf } from '../../src/geometry/box.ts';
@@ -11,7 +12,12 @@ import type { Cloth } from '../../src/pattern/piece.ts';
 
 const { cutting } = derive(defaultSpec).draft!;
 const spec = (change: Partial<ClothSpec> = {}): ClothSpec => ({ ...defaultSpec.cloths.outer, ...change });
-const pieces = (cloth: Cloth, change: Partial<ClothSpec> = {}) => layPieces(cutting, cloth, spec(change));
+const wishOf = (cloth: Cloth, change: Partial<ClothSpec> = {}, count = 1): LayWish => ({
+  caps: [{ name: 'Cornet’s cap', cutting, count }],
+  cloth,
+  spec: spec(change),
+});
+const pieces = (cloth: Cloth, change: Partial<ClothSpec> = {}) => layPieces(wishOf(cloth, change));
 const named = (all: readonly LayPiece[], id: string) => all.filter(({ piece }) => piece.id === id);
 
 describe('what has to be laid on a cloth', () => {
@@ -23,9 +29,9 @@ describe('what has to be laid on a cloth', () => {
   });
 
   test('is as much again for every further cap', () => {
-    expect(layPieces(cutting, 'outer', spec(), 3)).toHaveLength(3 * pieces('outer').length);
+    expect(layPieces(wishOf('outer', {}, 3))).toHaveLength(3 * pieces('outer').length);
     // Two tips are a pair on folded cloth: neither has to lie on the fold.
-    const two = named(layPieces(cutting, 'outer', spec({ folded: true }), 2), 'tip');
+    const two = named(layPieces(wishOf('outer', { folded: true }, 2)), 'tip');
     expect(two.map(({ layers }) => layers)).toEqual(['both']);
   });
 
@@ -83,9 +89,9 @@ describe('a lay that a hand has changed', () => {
     x,
     y,
   });
-  const two = [tip, { ...tip, id: 'tip#2' }];
+  const two = ['tip#1', 'tip#2'].map((id) => ({ ...tip, id }));
   const layOf = (places: readonly (readonly [number, number])[], change: Partial<ClothSpec> = {}): ClothLay =>
-    clothLay('outer', spec({ length: 500, ...change }), two, {
+    clothLay(wishOf('outer', { length: 500, ...change }), two, {
       placements: places.map(([x, y], i) => at(x, y, `tip#${i + 1}`)),
       unplaced: [],
       length: 500,
@@ -121,6 +127,11 @@ describe('a lay that a hand has changed', () => {
         ]),
       ).size,
     ).toBe(2);
+  });
+
+  test('shows two that lie on the very same place', () => {
+    const there = [380, 120] as const;
+    expect(layOverlaps(layOf([there, there])).size).toBe(2);
   });
 
   test('shows a piece that reaches over the edge of the cloth', () => {

@@ -14,7 +14,10 @@ const { cutting } = derive(defaultSpec).draft!;
 /** What the first lay of the demo's adult flat-top cap takes of a cloth, mm. */
 const takes = (cloth: Cloth, width: number, change: Partial<ClothSpec> = {}): number => {
   const spec: ClothSpec = { ...defaultSpec.cloths[cloth], width, ...change };
-  const { value } = improving(layTask(layPieces(cutting, cloth, spec), spec), 1).next();
+  const { value } = improving(
+    layTask(layPieces({ caps: [{ name: '', cutting, count: 1 }], cloth, spec }), spec),
+    1,
+  ).next();
   if (value === undefined || value.layout.unplaced.length > 0) throw new Error('it could not be laid');
   return value.layout.length!;
 };

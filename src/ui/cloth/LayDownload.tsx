@@ -3,7 +3,7 @@ import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { fileName, hand } from '../paper/hand.ts';
 import { today } from '../today.ts';
-import { layNow } from './lay-now.ts';
+import { capsNow, layNow } from './lay-now.ts';
 import { laysOf } from './needs.ts';
 
 type Work = 'resting' | 'working' | 'done' | 'failed';
@@ -28,7 +28,7 @@ export const LayDownload = () => {
         date: today(),
         unit: wish.unit,
       };
-      const lays = await laysOf(draft, layNow().lay);
+      const lays = await laysOf(capsNow(), good.cloths, layNow().lay);
       hand(await makePdf(laySet(lays, heading)), `${fileName(heading.cap)}, cutting lay.pdf`);
       setWork('done');
     } catch (error) {

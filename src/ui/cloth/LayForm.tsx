@@ -1,6 +1,7 @@
 import { useEffect, useId } from 'react';
 import { lengthBought, toBuy } from '../../cloth/buying.ts';
 import type { ClothLay } from '../../cloth/cloth-lay.ts';
+import { layName } from '../../cloth/lay-name.ts';
 import { clothNames } from '../../drawing/cut-words.ts';
 import type { Cloth } from '../../pattern/piece.ts';
 import { put } from '../../state/actions.ts';
@@ -160,6 +161,6 @@ const Answer = ({ lay }: { readonly lay: ClothLay }) => {
 
 const namesOf = ({ left }: ClothLay): string => {
   const counts = new Map<string, number>();
-  for (const { piece } of left) counts.set(piece.name, (counts.get(piece.name) ?? 0) + 1);
+  for (const name of left.map(layName)) counts.set(name, (counts.get(name) ?? 0) + 1);
   return [...counts].map(([name, count]) => (count > 1 ? `${count} × ${name}` : name)).join(', ');
 };

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
 import { type LaidPiece, laidCut, laidName } from '../../cloth/cloth-lay.ts';
+import { layName, layNameLines } from '../../cloth/lay-name.ts';
 import { grainMarks } from '../../drawing/marks/grain.ts';
 import { pathData } from '../../drawing/path-data.ts';
 import { boundsOf } from '../../geometry/bounds.ts';
@@ -25,7 +26,7 @@ export const PieceOnCloth = ({ laid, pinned, wrong, scale, onScrap, onHold }: Pr
   const cut = laidCut(laid);
   const box = boundsOf(cut);
   const middle = laidName(laid);
-  const { id, piece, mirrored, layers, rotations } = laid.piece;
+  const { id, mirrored, layers, rotations } = laid.piece;
 
   const moved = (event: PointerEvent, from: NonNullable<typeof start.current>): Placement => {
     const k = scale();
@@ -64,7 +65,8 @@ export const PieceOnCloth = ({ laid, pinned, wrong, scale, onScrap, onHold }: Pr
     layers === 'single' || layers === 'both' ? '' : layers,
     wrong ? 'lies over something' : '',
   ].filter((fact) => fact !== '');
-  const size = nameSize(piece.name, boxWidth(box), boxHeight(box));
+  const lines = layNameLines(laid.piece);
+  const size = nameSize(lines, boxWidth(box), boxHeight(box));
   return (
     // biome-ignore lint/a11y/useSemanticElements: no button of HTML stands inside a drawing.
     <g
@@ -72,7 +74,7 @@ export const PieceOnCloth = ({ laid, pinned, wrong, scale, onScrap, onHold }: Pr
       tabIndex={0}
       role="button"
       aria-pressed={pinned}
-      aria-label={[piece.name, ...facts].join(', ')}
+      aria-label={[layName(laid.piece), ...facts].join(', ')}
       onPointerDown={onPointerDown}
       onPointerMove={onPointerMove}
       onPointerUp={onPointerUp}
@@ -89,8 +91,12 @@ export const PieceOnCloth = ({ laid, pinned, wrong, scale, onScrap, onHold }: Pr
         turn={laid.at.rotation}
       />
       {boxHeight(box) > 16 && (
-        <text x={middle.x} y={-middle.y} fontSize={size}>
-          {piece.name}
+        <text y={-middle.y} fontSize={size}>
+          {lines.map((line, i) => (
+            <tspan key={line} x={middle.x} dy={`${i === 0 ? 1 - lines.length : 1}em`}>
+              {line}
+            </tspan>
+          ))}
         </text>
       )}
     </g>
@@ -99,8 +105,11 @@ export const PieceOnCloth = ({ laid, pinned, wrong, scale, onScrap, onHold }: Pr
 
 /** Of letters, mm on the cloth: small on small pieces. */
 const SIZES = { least: 8, most: 20 };
-const nameSize = (name: string, width: number, height: number): number =>
-  Math.min(SIZES.most, Math.max(SIZES.least, Math.min(width / (name.length * 0.75), height * 0.42)));
+const nameSize = (lines: readonly string[], width: number, height: number): number => {
+  const longest = Math.max(...lines.map((line) => line.length));
+  const fitting = Math.min(width / (longest * 0.75), (height * 0.42) / lines.length);
+  return Math.min(SIZES.most, Math.max(SIZES.least, fitting));
+};
 
 /** The grainline, which lies along the cloth unless the piece is on the bias. */
 const Grain = ({

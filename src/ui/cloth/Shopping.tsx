@@ -31,7 +31,9 @@ export const Shopping = () => {
     if (draft === null) return;
     const stop = new AbortController();
     const timer = setTimeout(() => {
-      needsOf(draft, unit, stop.signal).then(setNeeds, () => {});
+      // What to buy is told for one cap.
+      const caps = [{ name: draft.spec.cap.name, cutting: draft.cutting, count: 1 }];
+      needsOf(caps, draft.spec.cloths, unit, stop.signal).then(setNeeds, () => {});
     }, REST);
     return () => {
       clearTimeout(timer);

@@ -2,6 +2,7 @@ import { type ClothLay, clothLay, withPlacement } from '../../cloth/cloth-lay.ts
 import type { LayAnswer, LayOrder } from '../../cloth/lay-messages.ts';
 import { type LayPiece, layPieces } from '../../cloth/lay-pieces.ts';
 import { layTask } from '../../cloth/lay-task.ts';
+import type { LayCap, LayWish } from '../../cloth/lay-wish.ts';
 import type { Placement } from '../../nesting/task.ts';
 import type { Cloth } from '../../pattern/piece.ts';
 import { derived } from '../../state/derived.ts';
@@ -49,29 +50,35 @@ export const stopLaying = (): void => {
   if (now.progress !== null) tell({ progress: null });
 };
 
+/** What is cut together of a cloth now: the cap on the table, as many times as wished. Nothing while it cannot be sewn. */
+export const capsNow = (): readonly LayCap[] => {
+  const { good } = useStudio.getState();
+  const { draft } = derived(good);
+  return draft === null ? [] : [{ name: good.cap.name, cutting: draft.cutting, count: now.caps }];
+};
+
 /** Lays the chosen cloth anew round what was put down by hand; betters it for a while if wanted. */
 const layAnew = (time: number): void => {
   stopLaying();
-  const { good } = useStudio.getState();
-  const { draft } = derived(good);
-  if (draft === null) return;
-  const spec = good.cloths[now.cloth];
-  const pieces = layPieces(draft.cutting, now.cloth, spec, now.caps);
+  const caps = capsNow();
+  if (caps.length === 0) return;
+  const spec = useStudio.getState().good.cloths[now.cloth];
+  const wish = { caps, cloth: now.cloth, spec };
+  const pieces = layPieces(wish);
   const pins = now.pins.filter(({ piece }) => pieces.some(({ id }) => id === piece));
   const order: LayOrder = { task: layTask(pieces, spec, pins), seed: SEED, time };
   worker = new Worker(new URL('../../cloth/lay.worker.ts', import.meta.url), { type: 'module' });
-  worker.addEventListener('message', ({ data }: MessageEvent<LayAnswer>) => take(data, pieces));
+  worker.addEventListener('message', ({ data }: MessageEvent<LayAnswer>) => take(data, wish, pieces));
   worker.addEventListener('error', () =>
-    take({ kind: 'failed', message: 'The pieces could not be laid: please reload the page.' }, pieces),
+    take({ kind: 'failed', message: 'The pieces could not be laid: please reload the page.' }, wish, pieces),
   );
   worker.postMessage(order);
   tell({ pins, message: null, progress: time > 0 ? 0 : null });
 };
 
-const take = (answer: LayAnswer, pieces: readonly LayPiece[]): void => {
-  const { good } = useStudio.getState();
+const take = (answer: LayAnswer, wish: LayWish, pieces: readonly LayPiece[]): void => {
   if (answer.kind === 'layout') {
-    tell({ lay: clothLay(now.cloth, good.cloths[now.cloth], pieces, answer.layout) });
+    tell({ lay: clothLay(wish, pieces, answer.layout) });
   } else if (answer.kind === 'progress') {
     tell({ progress: answer.done });
   } else {

@@ -1,24 +1,32 @@
 import { commonWidths } from '../../cloth/buying.ts';
+import type { ClothSpec, Cloths } from '../../cloth/cloth.ts';
 import { type ClothLay, clothLay } from '../../cloth/cloth-lay.ts';
 import type { LayAnswer, LayOrder } from '../../cloth/lay-messages.ts';
 import { layPieces } from '../../cloth/lay-pieces.ts';
 import { layTask } from '../../cloth/lay-task.ts';
+import type { LayCap, LayWish } from '../../cloth/lay-wish.ts';
 import type { ClothNeed, Needs } from '../../cloth/shopping.ts';
-import type { Draft } from '../../design/derive.ts';
 import type { Layout } from '../../nesting/layout.ts';
 import type { Cloth } from '../../pattern/piece.ts';
 import type { Unit } from '../../units.ts';
 
-/** Lays every cloth of a draft off the bolt, at its own width and at those that shops have, in a worker. Rejected where it is stopped. */
-export const needsOf = async (draft: Draft, unit: Unit, signal: AbortSignal): Promise<Needs> => {
+/** Lays every cloth of some caps off the bolt, at its own width and at those that shops have, in a worker. Rejected where it is stopped. */
+export const needsOf = async (
+  caps: readonly LayCap[],
+  cloths: Cloths,
+  unit: Unit,
+  signal: AbortSignal,
+): Promise<Needs> => {
   const worker = new Worker(new URL('../../cloth/lay.worker.ts', import.meta.url), { type: 'module' });
   signal.addEventListener('abort', () => worker.terminate());
   try {
     const needs: { -readonly [C in Cloth]?: Needs[C] } = {};
-    for (const cloth of usedIn(draft)) {
-      const own = await needAt(worker, draft, cloth, draft.spec.cloths[cloth].width, signal);
+    for (const cloth of usedIn(caps)) {
+      const needAt = (width: number): Promise<ClothNeed> =>
+        needOf(worker, { caps, cloth, spec: offTheBolt(cloths[cloth], width) }, signal);
+      const own = await needAt(cloths[cloth].width);
       const common: ClothNeed[] = [];
-      for (const width of commonWidths[unit]) common.push(await needAt(worker, draft, cloth, width, signal));
+      for (const width of commonWidths[unit]) common.push(await needAt(width));
       needs[cloth] = { own, common };
     }
     return needs;
@@ -28,43 +36,47 @@ export const needsOf = async (draft: Draft, unit: Unit, signal: AbortSignal): Pr
 };
 
 /** Plastic and card are bought by the piece, not off a bolt. */
-const usedIn = ({ cutting }: Draft): readonly Cloth[] =>
+const usedIn = (caps: readonly LayCap[]): readonly Cloth[] =>
   (['outer', 'lining', 'interlining'] as const).filter((cloth) =>
-    cutting.pieces.some(({ cuts }) => cuts.some((cut) => cut.cloth === cloth)),
+    caps.some(({ cutting }) => cutting.pieces.some(({ cuts }) => cuts.some((cut) => cut.cloth === cloth))),
   );
 
-const needAt = async (
-  worker: Worker,
-  { cutting, spec }: Draft,
-  cloth: Cloth,
-  width: number,
-  signal: AbortSignal,
-): Promise<ClothNeed> => {
-  const bolt = { ...spec.cloths[cloth], width, length: null, scraps: [] };
-  const layout = await firstLayout(worker, {
-    task: layTask(layPieces(cutting, cloth, bolt), bolt),
-    seed: 1,
-    time: 0,
-  });
+const offTheBolt = (spec: ClothSpec, width: number): ClothSpec => ({
+  ...spec,
+  width,
+  length: null,
+  scraps: [],
+});
+
+const needOf = async (worker: Worker, wish: LayWish, signal: AbortSignal): Promise<ClothNeed> => {
+  const task = layTask(layPieces(wish), wish.spec);
+  const layout = await firstLayout(worker, { task, seed: 1, time: 0 });
   signal.throwIfAborted();
-  return { width, length: layout === null || layout.unplaced.length > 0 ? null : layout.length };
+  return {
+    width: wish.spec.width,
+    length: layout === null || layout.unplaced.length > 0 ? null : layout.length,
+  };
 };
 
-/** The lay of every cloth of a draft as it is at hand; `shown` is the one on the table, which a hand may have changed. */
-export const laysOf = async (draft: Draft, shown: ClothLay | null): Promise<readonly ClothLay[]> => {
+/** The lay of every cloth of some caps as it is at hand; `shown` is the one on the table, which a hand may have changed. */
+export const laysOf = async (
+  caps: readonly LayCap[],
+  cloths: Cloths,
+  shown: ClothLay | null,
+): Promise<readonly ClothLay[]> => {
   const worker = new Worker(new URL('../../cloth/lay.worker.ts', import.meta.url), { type: 'module' });
   try {
     const lays: ClothLay[] = [];
-    for (const cloth of [...usedIn(draft), 'stiffener' as const]) {
-      const spec = draft.spec.cloths[cloth];
-      const pieces = layPieces(draft.cutting, cloth, spec);
+    for (const cloth of [...usedIn(caps), 'stiffener' as const]) {
+      const wish = { caps, cloth, spec: cloths[cloth] };
+      const pieces = layPieces(wish);
       if (pieces.length === 0) continue;
       if (shown?.cloth === cloth) {
         lays.push(shown);
         continue;
       }
-      const layout = await firstLayout(worker, { task: layTask(pieces, spec), seed: 1, time: 0 });
-      if (layout !== null) lays.push(clothLay(cloth, spec, pieces, layout));
+      const layout = await firstLayout(worker, { task: layTask(pieces, wish.spec), seed: 1, time: 0 });
+      if (layout !== null) lays.push(clothLay(wish, pieces, layout));
     }
     return lays;
   } finally {
