@@ -4,8 +4,21 @@ import type { ClothSpec, Cloths, Scrap } from '../cloth/cloth.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Cloth } from '../pattern/piece.ts';
 import type { PaperName, PaperSpec } from '../print/paper.ts';
+import { decodeHead } from './decode-head.ts';
 import { defaultSpec } from './default-spec.ts';
-import type { CapSpec, FitNote, HeadSpec, Spec } from './spec.ts';
+import {
+  type Data,
+  isBoolean,
+  isData,
+  isName,
+  isNumber,
+  isNumberOrNull,
+  isOneOf,
+  isRow,
+  type Reader,
+  reader,
+} from './reading.ts';
+import type { CapSpec, Spec } from './spec.ts';
 
 /** The form of saved specs. Raise it when the form changes, and add the step from the old one to `migrations`. */
 export const SPEC_VERSION = 1;
@@ -21,8 +34,6 @@ export interface Decoded {
   readonly repaired: readonly string[];
 }
 
-type Data = Readonly<Record<string, unknown>>;
-
 /** From each version to the next, on undecoded data. */
 const migrations: Readonly<Record<number, (spec: Data) => Data>> = {};
 
@@ -37,7 +48,7 @@ export const decodeSpec = (saved: unknown): Decoded => {
   const repaired: string[] = [];
   const data = migrated(saved.spec, saved.version);
   const spec: Spec = {
-    head: decodeHead(reader(data.head, 'head', repaired), isData(data.head) ? data.head.fittings : undefined),
+    head: decodeHead(data.head, repaired),
     cap: decodeCap(data.cap, repaired),
     cloths: decodeCloths(data.cloths, repaired),
     paper: decodePaper(reader(data.paper, 'paper', repaired)),
@@ -54,20 +65,10 @@ const migrated = (spec: Data, version: unknown): Data => {
   return data;
 };
 
-/** Longer than any roll of paper or bolt of cloth, mm: beyond this a number is damage, not a wish. */
-const LONGEST = 1e5;
-const LONGEST_NAME = 120;
-const MOST_READINGS = 3;
 const MOST_WIDTHS = 12;
 const MOST_SCRAPS = 20;
 const MOST_CORNERS = 60;
 
-const isData = (value: unknown): value is Data =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-const isNumber = (value: unknown): value is number => typeof value === 'number' && Math.abs(value) <= LONGEST;
-const isBoolean = (value: unknown): value is boolean => typeof value === 'boolean';
-const isNumberOrNull = (value: unknown): value is number | null => value === null || isNumber(value);
-const isName = (value: unknown): value is string => typeof value === 'string' && value.length <= LONGEST_NAME;
 const isValue = (value: unknown): value is ParameterValue =>
   isNumberOrNull(value) || isBoolean(value) || isName(value) || isRow(MOST_WIDTHS)(value);
 const isPoint = (value: unknown): value is Point => isData(value) && isNumber(value.x) && isNumber(value.y);
@@ -79,62 +80,6 @@ const isScraps = (value: unknown): value is readonly Scrap[] =>
   value.every(
     (one) => isData(one) && isRing(one.outline) && Array.isArray(one.flaws) && one.flaws.every(isRing),
   );
-const isOneOf =
-  <T extends string>(...options: readonly T[]) =>
-  (value: unknown): value is T =>
-    options.some((option) => option === value);
-const isRow =
-  (most: number, least = 0) =>
-  (value: unknown): value is readonly number[] =>
-    Array.isArray(value) && value.length >= least && value.length <= most && value.every(isNumber);
-
-interface Reader {
-  /** The value under a key if it passes, else the fallback, with the repair noted. */
-  take<T>(key: string, passes: (value: unknown) => value is T, fallback: T): T;
-}
-
-/** Reads one record. A record that is missing altogether is one repair, not one for each of its fields. */
-const reader = (data: unknown, path: string, repaired: string[]): Reader => {
-  const whole = isData(data);
-  if (!whole) repaired.push(path);
-  return {
-    take: (key, passes, fallback) => {
-      const value = whole ? data[key] : undefined;
-      if (passes(value)) return value;
-      if (whole) repaired.push(path === '' ? key : `${path}.${key}`);
-      return fallback;
-    },
-  };
-};
-
-/** Notes that can be read; others go without a word, since nothing follows from them. */
-const fittingsOf = (data: unknown): readonly FitNote[] =>
-  Array.isArray(data) ? data.filter(isNote).slice(-MOST_NOTES) : [];
-
-const MOST_NOTES = 20;
-const MOST_FOUND = 20;
-
-const isNote = (data: unknown): data is FitNote =>
-  isData(data) &&
-  isName(data.date) &&
-  isName(data.style) &&
-  Array.isArray(data.found) &&
-  data.found.length <= MOST_FOUND &&
-  data.found.every(isName) &&
-  isData(data.changed) &&
-  Object.values(data.changed).every((pair) => isRow(2, 2)(pair));
-
-const decodeHead = ({ take }: Reader, fittings: unknown): HeadSpec => {
-  const { head } = defaultSpec;
-  return {
-    name: take('name', isName, head.name),
-    readings: take('readings', isRow(MOST_READINGS, 1), head.readings),
-    length: take('length', isNumberOrNull, head.length),
-    breadth: take('breadth', isNumberOrNull, head.breadth),
-    arc: take('arc', isNumberOrNull, head.arc),
-    ...(fittings === undefined ? {} : { fittings: fittingsOf(fittings) }),
-  };
-};
 
 const decodeCap = (data: unknown, repaired: string[]): CapSpec => {
   const { cap } = defaultSpec;

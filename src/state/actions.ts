@@ -19,7 +19,7 @@ const set = (changed: Partial<Studio>): void => {
 };
 
 /** The wish and, if it can be drafted, the last good spec with it. */
-const wishing = (wish: Spec) => (derived(wish).draft === null ? { wish } : { wish, good: wish });
+export const wishing = (wish: Spec) => (derived(wish).draft === null ? { wish } : { wish, good: wish });
 
 /**
  * Changes a field while it is being moved: by a slider, or letter by letter. All changes of one field until `settle`
@@ -155,13 +155,6 @@ export const lightSeam = (litSeam: string | null): void => {
   if (get().litSeam !== litSeam) set({ litSeam });
 };
 export const putWorn = (changed: Partial<WornWish>): void => set({ worn: { ...get().worn, ...changed } });
-/** Ticks a step of the sewing off, or takes the tick away. */
-export const tick = (id: string, done: boolean): void => {
-  const others = get().ticks.filter((one) => one !== id);
-  set({ ticks: done ? [...others, id] : others });
-};
-export const untick = (ids: readonly string[]): void =>
-  set({ ticks: get().ticks.filter((one) => !ids.includes(one)) });
 /** Opens one reckoning beside the table, or closes it. */
 export const open = (detail: Detail | null): void => set({ detail });
 export const putTheme = (theme: Theme): void => set({ theme });

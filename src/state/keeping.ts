@@ -6,8 +6,9 @@ const REST = 250;
 /**
  * Keeps the state in the browser. Writing waits for a rest and happens at the latest when the page is left, so that
  * dragging a slider is never held up. A browser that refuses to keep anything is not an error: `onRefused` is told once.
+ * `onElsewhere` is told when another tab keeps something in the same place.
  */
-export const keeping = <S>(onRefused: () => void): PersistStorage<S> => {
+export const keeping = <S>(onRefused: () => void, onElsewhere: () => void): PersistStorage<S> => {
   let waiting: { readonly name: string; readonly value: StorageValue<S> } | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let refused = false;
@@ -31,6 +32,7 @@ export const keeping = <S>(onRefused: () => void): PersistStorage<S> => {
 
   globalThis.addEventListener?.('pagehide', write);
   globalThis.document?.addEventListener('visibilitychange', write);
+  globalThis.addEventListener?.('storage', onElsewhere);
 
   return {
     getItem: (name) => {

@@ -1,8 +1,11 @@
 import { isStyleId, type StyleId } from '../caps/registry.ts';
 import { decodeSpec, encodeSpec, type SavedSpec } from '../design/decode.ts';
+import { decodeHeads } from '../design/decode-head.ts';
+import type { HeadSpec } from '../design/spec.ts';
 import { derived } from './derived.ts';
+import { decodeShelf, isCapId, type Shelved } from './shelved.ts';
 import { type Stage, stages } from './stage.ts';
-import type { Studio, Theme } from './state.ts';
+import type { Studio, Theme, Ticks } from './state.ts';
 import { decodeTyped, type Typed } from './typed.ts';
 import { decodeWorn, type WornWish } from './worn-wish.ts';
 
@@ -10,24 +13,33 @@ import { decodeWorn, type WornWish } from './worn-wish.ts';
 export interface Kept {
   readonly wish: SavedSpec;
   readonly good: SavedSpec;
+  readonly capId: number;
+  readonly shelf: readonly Shelved[];
+  readonly heads: readonly HeadSpec[];
   readonly typed: Readonly<Record<string, Typed>>;
   readonly stage: Stage;
   readonly theme: Theme;
   readonly worn: WornWish;
-  readonly ticks: readonly string[];
+  readonly ticks: Ticks;
 }
 
-export const toKeep = ({ wish, good, typed, stage, theme, worn, ticks }: Studio): Kept => ({
-  wish: encodeSpec(wish),
-  good: encodeSpec(good),
-  typed,
-  stage,
-  theme,
-  worn,
-  ticks,
-});
+export const toKeep = (studio: Studio): Kept => {
+  const { wish, good, capId, shelf, heads, typed, stage, theme, worn, ticks } = studio;
+  return {
+    wish: encodeSpec(wish),
+    good: encodeSpec(good),
+    capId,
+    shelf,
+    heads,
+    typed,
+    stage,
+    theme,
+    worn,
+    ticks,
+  };
+};
 
-type Restored = Pick<Studio, 'wish' | 'good' | 'typed' | 'stage' | 'theme' | 'worn' | 'ticks' | 'notice'>;
+type Restored = Pick<Studio, keyof Kept | 'notice'>;
 
 /** The styles that have to be there before what was kept can be read. */
 export const stylesKept = (kept: unknown): readonly StyleId[] => {
@@ -47,6 +59,9 @@ export const restore = (kept: unknown, first: Studio): Restored => {
   return {
     wish,
     good: lastGood(wish, data.good, first),
+    capId: isCapId(data.capId) ? data.capId : first.capId,
+    shelf: data.shelf === undefined ? first.shelf : decodeShelf(data.shelf),
+    heads: data.heads === undefined ? first.heads : decodeHeads(data.heads),
     typed: decodeTyped(data.typed),
     stage: stages.find((stage) => stage === data.stage) ?? first.stage,
     theme: data.theme === 'light' || data.theme === 'dark' ? data.theme : 'system',
@@ -59,10 +74,14 @@ export const restore = (kept: unknown, first: Studio): Restored => {
 /** More than any cap has steps. */
 const MOST_TICKS = 200;
 
-const decodeTicks = (data: unknown): readonly string[] =>
-  Array.isArray(data)
-    ? data.filter((id): id is string => typeof id === 'string' && id.length < 80).slice(0, MOST_TICKS)
-    : [];
+const decodeTicks = (data: unknown): Ticks =>
+  Object.fromEntries(
+    Object.entries(typeof data === 'object' && data !== null ? data : {}).flatMap(([id, ids]) =>
+      Array.isArray(ids) ? [[id, ids.filter(isTick).slice(0, MOST_TICKS)]] : [],
+    ),
+  );
+
+const isTick = (id: unknown): id is string => typeof id === 'string' && id.length < 80;
 
 /** The wish itself if it drafts, else what drafted last, else the demo. The wish keeps its own identity, so that it is derived once. */
 const lastGood = (wish: Studio['wish'], saved: unknown, first: Studio): Studio['good'] => {

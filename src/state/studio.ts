@@ -3,14 +3,19 @@ import { create } from 'zustand';
 import { persist } from 'zustand/middleware';
 import { fetchStyle } from '../caps/registry.ts';
 import { defaultSpec } from '../design/default-spec.ts';
+import { demoHeads } from '../design/demo-band.ts';
 import { keeping } from './keeping.ts';
 import { type Kept, restore, stylesKept, toKeep } from './kept.ts';
+import { demoShelf, FIRST_CAP } from './shelved.ts';
 import type { Studio } from './state.ts';
 import { usualWorn } from './worn-wish.ts';
 
 const first: Studio = {
   wish: defaultSpec,
   good: defaultSpec,
+  capId: FIRST_CAP,
+  shelf: demoShelf,
+  heads: demoHeads,
   typed: {},
   stage: 'cap',
   chosen: null,
@@ -19,26 +24,35 @@ const first: Studio = {
   detail: null,
   theme: 'system',
   worn: usualWorn,
-  ticks: [],
+  ticks: {},
   moving: null,
   notice: null,
 };
 
 const NAME = 'capwright';
 const REFUSED = 'This browser keeps nothing for this page: a reload brings back the demo cap.';
+const ELSEWHERE =
+  'Capwright is open in another tab too. What was changed last is what is kept: please go on in one of them.';
+const say = (notice: string): void => {
+  useStudio.setState({ notice });
+};
 const MOST_STEPS = 200;
 
 export const useStudio = create<Studio>()(
   persist(
     temporal((): Studio => first, {
-      partialize: ({ wish, good }) => ({ wish, good }),
-      equality: (past, present) => past.wish === present.wish,
+      partialize: ({ wish, good, capId, shelf, heads }) => ({ wish, good, capId, shelf, heads }),
+      equality: (past, present) =>
+        past.wish === present.wish && past.shelf === present.shelf && past.heads === present.heads,
       limit: MOST_STEPS,
     }),
     {
       name: NAME,
       version: 1,
-      storage: keeping<Kept>(() => useStudio.setState({ notice: REFUSED })),
+      storage: keeping<Kept>(
+        () => say(REFUSED),
+        () => say(ELSEWHERE),
+      ),
       partialize: toKeep,
       // The styles of what was kept are fetched first: see `wake`.
       skipHydration: true,
@@ -56,5 +70,5 @@ export const wake = async (): Promise<void> => {
   await useStudio.persist.rehydrate();
 };
 
-/** Undo and redo of the wish, with how many steps each has. */
+/** Undo and redo of the wish, the shelf and the head cards, with how many steps each has. */
 export const past = useStudio.temporal;

@@ -1,4 +1,5 @@
 import type { ParameterValue, Values } from '../caps/parameter.ts';
+import { cardOf, withCard, withNote } from '../design/head-cards.ts';
 import type { FitNote, Spec } from '../design/spec.ts';
 import { settle } from './actions.ts';
 import { derived } from './derived.ts';
@@ -33,20 +34,22 @@ export const putBack = (): void => {
   trial = null;
 };
 
-/** Takes a change of values and the note of the fitting as one wish: one step of undo. False where it cannot be sewn. */
+/**
+ * Takes a change of values and the note of the fitting as one wish: one step of undo. The note goes on the head's card, so
+ * that the next cap starts right. False where it cannot be sewn.
+ */
 export const keepFit = (values: Readonly<Record<string, ParameterValue>>, note: FitNote): boolean => {
   putBack();
   settle();
   const next = changed(useStudio.getState().wish, values);
   if (next === null) return false;
-  const fittings = [...(next.head.fittings ?? []), note].slice(-MOST_NOTES);
-  const wish = { ...next, head: { ...next.head, fittings } };
-  useStudio.setState({ wish, good: wish });
+  const wish = { ...next, head: withNote(next.head, note) };
+  const { heads } = useStudio.getState();
+  const card = cardOf(heads, wish.head);
+  // The card keeps its own measures; a head without one gets its card now.
+  useStudio.setState({ wish, good: wish, heads: withCard(heads, card ? withNote(card, note) : wish.head) });
   return true;
 };
-
-/** As many fittings as a head is remembered by. */
-const MOST_NOTES = 20;
 
 /** A wish with some values changed; null where that cannot be sewn. */
 const changed = (wish: Spec, values: Partial<Values>): Spec | null => {

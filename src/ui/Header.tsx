@@ -2,6 +2,7 @@ import { change, putTheme, putUnit, redo, settle, undo } from '../state/actions.
 import { useStudio } from '../state/studio.ts';
 import { useSteps } from '../state/use-steps.ts';
 import type { Unit } from '../units.ts';
+import { openDetail } from './details/DetailPanel.tsx';
 import { isDark, useDarkSystem } from './use-theme.ts';
 
 /** The name of the workshop and of the cap, and what is always at hand. */
@@ -12,6 +13,7 @@ export const Header = () => (
       Capwright
     </h1>
     <CapName />
+    <ShelfButton />
     <Units />
     <Steps />
     <Light />
@@ -45,6 +47,22 @@ const CapName = () => {
         onBlur={settle}
       />
     </span>
+  );
+};
+
+/** The way to the other caps. */
+const ShelfButton = () => {
+  const isOpen = useStudio((s) => s.detail === 'shelf');
+  return (
+    <button
+      type="button"
+      className="to-shelf"
+      aria-expanded={isOpen}
+      aria-controls="detail"
+      onClick={() => void openDetail(isOpen ? null : 'shelf')}
+    >
+      Shelf
+    </button>
   );
 };
 

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { keepIn, openStudio } from './shelf.ts';
+import { keepIn, openStudio } from './opened.ts';
 
 let studio: Awaited<ReturnType<typeof openStudio>>;
 const ease = () => Number(studio.now().wish.cap.values.ease);

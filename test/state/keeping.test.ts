@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { defaultSpec } from '../../src/design/default-spec.ts';
-import { keepIn, openStudio } from './shelf.ts';
+import { keepIn, openStudio } from './opened.ts';
 
 let kept: Map<string, string>;
 

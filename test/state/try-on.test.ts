@@ -1,5 +1,5 @@
 import { beforeEach, expect, test, vi } from 'vitest';
-import { keepIn, openStudio } from './shelf.ts';
+import { keepIn, openStudio } from './opened.ts';
 
 let kept: Map<string, string>;
 beforeEach(() => {
@@ -76,14 +76,4 @@ test('notes survive a reload, damaged ones go without a word', async () => {
   const { now } = await openStudio();
   expect(now().wish.head.fittings).toEqual([]);
   expect(now().notice).toBeNull();
-});
-
-test('ticks survive a reload and are no steps of undo', async () => {
-  const { tick, past } = await open();
-  tick('cut', true);
-  tick('crown', true);
-  tick('cut', false);
-  expect(past.getState().pastStates).toHaveLength(0);
-  vi.advanceTimersByTime(1000);
-  expect((await openStudio()).now().ticks).toEqual(['crown']);
 });

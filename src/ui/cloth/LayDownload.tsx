@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
-import { fileName, hand } from '../paper/hand.ts';
+import { fileName, hand } from '../hand.ts';
 import { today } from '../today.ts';
 import { capsNow, layNow } from './lay-now.ts';
 import { laysOf } from './needs.ts';

@@ -7,14 +7,20 @@ import { useStudio } from '../../state/studio.ts';
 import { Fetched, part } from '../Fetched.tsx';
 
 const reckonings = part(() => import('./Reckonings.tsx').then((m) => m.Reckonings));
+const shelf = part(() => import('../shelf/Shelf.tsx').then((m) => m.Shelf));
 
-/** Opens a reckoning once it is there to be shown, or closes it. */
+/** Opens a reckoning or the shelf once it is there to be shown, or closes what is open. */
 export const openDetail = async (detail: Detail | null): Promise<void> => {
-  if (detail !== null) await reckonings.fetch();
+  if (detail !== null) await (detail === 'shelf' ? shelf : reckonings).fetch();
   open(detail);
 };
 
-const titles = { inside: 'Finished inside girth', seams: 'Seam check', piece: 'The arithmetic' } as const;
+const titles = {
+  inside: 'Finished inside girth',
+  seams: 'Seam check',
+  piece: 'The arithmetic',
+  shelf: 'The shelf',
+} as const;
 
 /** Null for a fact that this cap does not have. */
 const titleOf = (detail: Detail, { facts }: Draft): string | null =>
@@ -22,7 +28,7 @@ const titleOf = (detail: Detail, { facts }: Draft): string | null =>
     ? titles[detail as keyof typeof titles]
     : (facts.find(({ id }) => detail === `fact.${id}`)?.title ?? null);
 
-/** How a number of the tally comes about, beside the table. Escape closes it. */
+/** How a number of the tally comes about, or the shelf, beside the table. Escape closes it. */
 export const DetailPanel = () => {
   const detail = useStudio((s) => s.detail);
   const draft = useStudio((s) => derived(s.good).draft);
@@ -57,7 +63,11 @@ export const DetailPanel = () => {
           Close
         </button>
       </div>
-      <Fetched part={reckonings} with={{ detail, draft }} />
+      {detail === 'shelf' ? (
+        <Fetched part={shelf} with={{}} />
+      ) : (
+        <Fetched part={reckonings} with={{ detail, draft }} />
+      )}
     </aside>
   );
 };

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react';
 import { papers } from '../../print/sheet-size.ts';
-import { fileName, hand } from './hand.ts';
+import { fileName, hand } from '../hand.ts';
 import { useSheets } from './use-sheets.ts';
 
 type Work =

@@ -1,7 +1,7 @@
 import { useRef, useState } from 'react';
 import type { Draft } from '../../design/derive.ts';
 import { useStudio } from '../../state/studio.ts';
-import { fileName, hand } from '../paper/hand.ts';
+import { fileName, hand } from '../hand.ts';
 import { bookletContent } from './booklet-content.ts';
 import type { GuideNow } from './guide-now.ts';
 

@@ -1,7 +1,8 @@
 import { styleOf } from '../../caps/registry.ts';
 import { dateWords } from '../../drawing/label-words.ts';
 import { useStudio } from '../../state/studio.ts';
-import { formatAngle, formatLength, formatRatio, type Unit } from '../../units.ts';
+import type { Unit } from '../../units.ts';
+import { rowValue } from '../row-value.ts';
 import { Figures } from '../Said.tsx';
 
 /** The fittings that this head is remembered by. */
@@ -11,10 +12,7 @@ export const FitNotes = ({ unit }: { readonly unit: Unit }) => {
   const { parameters } = styleOf(style);
   const notes = head.fittings ?? [];
   if (notes.length === 0) return null;
-  const value = (key: string, n: number): string => {
-    const kind = parameters[key]?.kind;
-    return kind === 'angle' ? formatAngle(n) : kind === 'ratio' ? formatRatio(n) : formatLength(n, unit);
-  };
+  const value = (key: string, n: number): string => rowValue(parameters[key], n, unit);
   return (
     <section className="fit-notes">
       <h4>Fittings of {head.name.trim() === '' ? 'this head' : head.name}</h4>

@@ -5,7 +5,8 @@ import { type FindingId, findings } from '../../guide/fitting/findings.ts';
 import { type FitChange, type Fitting as Fits, fittingOf } from '../../guide/fitting/fitting-of.ts';
 import { useStudio } from '../../state/studio.ts';
 import { keepFit, putBack, tryOn } from '../../state/try-on.ts';
-import { formatAngle, formatLength, formatRatio, parseLength, type Unit } from '../../units.ts';
+import { formatLength, parseLength, type Unit } from '../../units.ts';
+import { rowValue } from '../row-value.ts';
 import { Figures, Said } from '../Said.tsx';
 import { today } from '../today.ts';
 import { FitNotes } from './FitNotes.tsx';
@@ -135,8 +136,8 @@ const Advice = ({ fits, unit }: { readonly fits: Fits; readonly unit: Unit }) =>
         </p>
         {change && (
           <p>
-            {change.label}: <Figures text={said(change, change.from, unit)} /> →{' '}
-            <Figures text={said(change, change.to, unit)} />
+            {change.label}: <Figures text={rowValue(change, change.from, unit)} /> →{' '}
+            <Figures text={rowValue(change, change.to, unit)} />
           </p>
         )}
       </div>
@@ -149,7 +150,3 @@ const Advice = ({ fits, unit }: { readonly fits: Fits; readonly unit: Unit }) =>
     ))}
   </div>
 );
-
-/** A value of a row as people write it. */
-export const said = ({ kind }: Pick<FitChange, 'kind'>, value: number, unit: Unit): string =>
-  kind === 'length' ? formatLength(value, unit) : kind === 'angle' ? formatAngle(value) : formatRatio(value);

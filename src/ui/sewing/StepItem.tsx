@@ -3,8 +3,9 @@ import type { Picture } from '../../drawing/steps/shown.ts';
 import type { Term } from '../../guide/glossary.ts';
 import type { SettingLine } from '../../guide/settings-words.ts';
 import type { Step } from '../../guide/step.ts';
-import { light, lightSeam, tick } from '../../state/actions.ts';
+import { light, lightSeam } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';
+import { tick, ticksNow } from '../../state/ticks.ts';
 import { Said } from '../Said.tsx';
 import { Marks } from './Marks.tsx';
 
@@ -23,7 +24,7 @@ interface Props {
 
 /** One step: its tick, its title that opens it, and all that is to be known of it. */
 export const StepItem = ({ step, number, tickId, isOpen, onOpen, onWalk, onDone, body }: Props) => {
-  const done = useStudio((s) => s.ticks.includes(tickId));
+  const done = useStudio((s) => ticksNow(s).includes(tickId));
   const point = () => {
     light(step.pieces[0] ?? null);
     lightSeam(step.seams[0] ?? null);

@@ -2,6 +2,7 @@ import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { settingLines } from '../../guide/settings-words.ts';
 import { type Phase, phases, type Step } from '../../guide/step.ts';
 import { useStudio } from '../../state/studio.ts';
+import { ticksNow } from '../../state/ticks.ts';
 import type { GuideNow } from './guide-now.ts';
 import { StepItem } from './StepItem.tsx';
 import { tickId } from './tick-id.ts';
@@ -27,7 +28,7 @@ export const StepList = ({ now, style }: { readonly now: GuideNow; readonly styl
   const unit = useStudio((s) => s.wish.unit);
   const [asked, setAsked] = useState<string | null | undefined>(undefined);
   const [firstUndone] = useState(() => {
-    const { ticks } = useStudio.getState();
+    const ticks = ticksNow(useStudio.getState());
     return steps.find(({ id }) => !ticks.includes(tickId(style, id)))?.id ?? null;
   });
   const open = asked === undefined ? firstUndone : asked;

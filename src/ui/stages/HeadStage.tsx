@@ -7,6 +7,8 @@ import { mm, words } from '../../words.ts';
 import { Measure } from '../controls/Measure.tsx';
 import { lengthNotation } from '../controls/notation.ts';
 import { TextField } from '../controls/TextField.tsx';
+import { HeadCards } from '../head/HeadCards.tsx';
+import { WhatFitted } from '../head/WhatFitted.tsx';
 import { Figures, Said } from '../Said.tsx';
 import { HatSizes } from './HatSizes.tsx';
 import { HeadPicture } from './HeadPicture.tsx';
@@ -20,6 +22,8 @@ export const HeadStage = () => {
   return (
     <div className="head-stage">
       <TextField field="head.name" label="Whose head" />
+      <HeadCards />
+      <WhatFitted />
       <div data-measure="girth">
         <Measure
           field="head.girth"

@@ -2,9 +2,10 @@ import { useEffect, useMemo, useState } from 'react';
 import type { Draft } from '../../design/derive.ts';
 import { CHILD } from '../../guide/for-a-child.ts';
 import { timeWords } from '../../guide/time.ts';
-import { light, lightSeam, untick } from '../../state/actions.ts';
+import { light, lightSeam } from '../../state/actions.ts';
 import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
+import { ticksNow, untick } from '../../state/ticks.ts';
 import { BookletDownload } from '../sewing/BookletDownload.tsx';
 import { Fitting } from '../sewing/Fitting.tsx';
 import { guideNow } from '../sewing/guide-now.ts';
@@ -52,7 +53,7 @@ const Sewing = ({ draft }: { readonly draft: Draft }) => {
 };
 
 const Progress = ({ ids, time }: { readonly ids: readonly string[]; readonly time: string }) => {
-  const done = useStudio((s) => ids.filter((id) => s.ticks.includes(id)).length);
+  const done = useStudio((s) => ids.filter((id) => ticksNow(s).includes(id)).length);
   return (
     <div className="sewing-progress">
       <p className="lead">

@@ -1,11 +1,10 @@
 import { useEffect, useId, useMemo, useState } from 'react';
 import { fetchStyles, isStyleId, styleOf } from '../../caps/registry.ts';
 import type { Head, Style } from '../../caps/style.ts';
-import { formPicture } from '../../drawing/form-picture.ts';
-import { boxCentre, boxHeight, boxWidth } from '../../geometry/box.ts';
 import { putStyle, putValues } from '../../state/actions.ts';
 import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
+import { FormSketch } from '../FormSketch.tsx';
 import { styleSketch } from './style-sketch.ts';
 
 /** Every style as a small drawing of its own form on this head, with its names; and points to start from. */
@@ -44,21 +43,9 @@ export const StyleChooser = () => {
   );
 };
 
-/** Room for a cap of usual size, mm: small caps look small beside large ones. */
-const ROOM = { width: 280, height: 170 };
-
 const Sketch = ({ style, head }: { readonly style: Style; readonly head: Head }) => {
   const cap = useStudio((s) => s.good.cap);
-  const { box, patches } = useMemo(() => formPicture(styleSketch(style, cap, head)), [style, cap, head]);
-  const { x, y } = boxCentre(box);
-  const [width, height] = [Math.max(boxWidth(box), ROOM.width), Math.max(boxHeight(box), ROOM.height)];
-  return (
-    <svg viewBox={`${x - width / 2} ${-y - height / 2} ${width} ${height}`} aria-hidden="true">
-      {patches.map((d) => (
-        <path key={d} d={d} />
-      ))}
-    </svg>
-  );
+  return <FormSketch form={useMemo(() => styleSketch(style, cap, head), [style, cap, head])} />;
 };
 
 /** Mixes to start from, taken at once and undone like anything else. */

@@ -1,4 +1,4 @@
-import { goTo } from '../../state/actions.ts';
+import { goTo, open } from '../../state/actions.ts';
 import type { FieldId } from '../../state/field.ts';
 import { type Stage, stages } from '../../state/stage.ts';
 import { part } from '../Fetched.tsx';
@@ -22,6 +22,8 @@ export const fetchForms = (): void => {
 /** Goes to a stage once its form is there, so that the ticket is never blank. */
 export const walkTo = async (stage: Stage): Promise<void> => {
   if (stage !== 'cap') await fetchForm(stage);
+  // On a phone what lies open covers the ticket.
+  if (matchMedia('(width < 48rem)').matches) open(null);
   goTo(stage);
 };
 

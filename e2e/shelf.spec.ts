@@ -1,0 +1,154 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Locator, Page } from 'playwright/test';
+import { goTo, outline, typedField } from './at-hand.ts';
+import { expect, test } from './studio.ts';
+
+const shelf = (page: Page): Locator => page.getByRole('complementary', { name: 'The shelf' });
+
+const openShelf = async (page: Page): Promise<void> => {
+  await page.getByRole('button', { name: 'Shelf', exact: true }).click();
+  await expect(shelf(page).getByRole('listitem')).not.toHaveCount(0);
+};
+
+const capName = (page: Page): Locator => page.getByRole('textbox', { name: 'Name of the cap' });
+
+test('a cap is taken from the shelf, the other is laid there as it was, and both outlast a reload', async ({
+  studio,
+}) => {
+  const first = await outline(studio);
+  await openShelf(studio);
+  await expect(shelf(studio).getByRole('listitem')).toHaveCount(4);
+  await expect(shelf(studio).locator('svg')).toHaveCount(4);
+  await shelf(studio).getByRole('button', { name: 'Take Tenor horn’s cap to the table' }).click();
+  await expect(capName(studio)).toHaveValue('Tenor horn’s cap');
+  await expect.poll(() => outline(studio)).not.toBe(first);
+  await expect(typedField(studio, 'Gore fullness')).toBeVisible();
+
+  await studio.getByRole('button', { name: 'Undo' }).click();
+  await expect(capName(studio)).toHaveValue('Cornet’s cap');
+  await expect.poll(() => outline(studio)).toBe(first);
+  await studio.getByRole('button', { name: 'Redo' }).click();
+  await expect(capName(studio)).toHaveValue('Tenor horn’s cap');
+
+  await expect.poll(() => kept(studio)).toContain('Tenor horn’s cap');
+  await studio.reload();
+  await expect(capName(studio)).toHaveValue('Tenor horn’s cap');
+  await openShelf(studio);
+  await shelf(studio).getByRole('button', { name: 'Take Cornet’s cap to the table' }).click();
+  await expect.poll(() => outline(studio)).toBe(first);
+});
+
+/** The name of the cap on the table as the browser keeps it. */
+const kept = (page: Page): Promise<string> =>
+  page.evaluate(() => JSON.parse(localStorage.getItem('capwright') ?? '{}').state?.wish.spec.cap.name ?? '');
+
+test('a cap is removed from the shelf and brought back by undo', async ({ studio }) => {
+  await openShelf(studio);
+  await shelf(studio).getByRole('button', { name: 'Remove Bass drum’s hat from the shelf' }).click();
+  await expect(shelf(studio).getByRole('listitem')).toHaveCount(3);
+  await studio.getByRole('button', { name: 'Undo' }).click();
+  await expect(shelf(studio).getByRole('heading', { name: 'Bass drum’s hat' })).toBeVisible();
+});
+
+test('a fitting stays with the head card, and the next cap for that head starts with what fitted', async ({
+  studio,
+}) => {
+  await goTo(studio, 'Sewing');
+  await studio.getByText('Fitting: how does it sit?').click();
+  await studio.getByRole('checkbox', { name: 'It is tight' }).check();
+  await studio.getByRole('button', { name: 'Change the pattern' }).click();
+  // The usual 12.7 mm and 6 mm more.
+  await goTo(studio, 'Cap');
+  await expect(typedField(studio, 'Ease')).toHaveValue(/^1\.9/);
+
+  await openShelf(studio);
+  await shelf(studio).getByRole('button', { name: 'New cap for Cornet' }).click();
+  await expect(capName(studio)).toHaveValue('Cornet’s cap 2');
+  await expect(typedField(studio, 'Ease')).toHaveValue(/^1\.9/);
+
+  // Another head starts as usual; on the fitted one it can be had again.
+  await shelf(studio).getByRole('button', { name: 'Take Tenor horn’s cap to the table' }).click();
+  await expect(typedField(studio, 'Ease')).toHaveValue(/^1\.3/);
+  await goTo(studio, 'Head');
+  await studio.getByText('Head cards', { exact: true }).click();
+  await studio.getByRole('button', { name: 'Cornet', exact: true }).click();
+  await expect(studio.getByText(/What fitted last: ease 1\.9 cm/)).toBeVisible();
+  await studio.getByRole('button', { name: 'Use what fitted' }).click();
+  await expect(studio.getByText(/What fitted last/)).toHaveCount(0);
+  await goTo(studio, 'Cap');
+  await expect(typedField(studio, 'Ease')).toHaveValue(/^1\.9/);
+});
+
+test('a head is kept as a card, and brought up to date when it is measured again', async ({ studio }) => {
+  await goTo(studio, 'Head');
+  await studio.getByText('Head cards', { exact: true }).click();
+  await expect(studio.getByText('This head stands on its card.')).toBeVisible();
+  const girth = studio.getByRole('textbox', { name: 'Head girth' });
+  await girth.fill('55.1');
+  await studio.getByRole('button', { name: 'Bring the card up to date' }).click();
+  await expect(studio.getByText('This head stands on its card.')).toBeVisible();
+  await studio.getByRole('textbox', { name: 'Whose head' }).fill('Flugelhorn');
+  await studio.getByRole('button', { name: 'Keep this head as a card' }).click();
+  await studio.getByRole('button', { name: 'Bass drum', exact: true }).click();
+  await expect(girth).toHaveValue(/^61\.6/);
+  await studio.getByRole('button', { name: 'Flugelhorn', exact: true }).click();
+  await expect(girth).toHaveValue(/^55\.1/);
+});
+
+test('all caps and heads are saved as a file, and added from it elsewhere', async ({
+  studio,
+  browser,
+  baseURL,
+}) => {
+  await typedField(studio, 'Ease').fill('2.2');
+  await expect(typedField(studio, 'Ease')).toHaveValue(/^2\.2/);
+  await openShelf(studio);
+  await studio.getByText('Keep a copy elsewhere').click();
+  const download = studio.waitForEvent('download');
+  await studio.getByRole('button', { name: 'Save all as a file' }).click();
+  const file = await (await download).path();
+
+  const other = await browser.newPage();
+  await other.goto(baseURL!);
+  await openShelf(other);
+  for (const name of ['Tenor horn’s cap', 'Euphonium’s cap', 'Bass drum’s hat']) {
+    await shelf(other)
+      .getByRole('button', { name: `Remove ${name} from the shelf` })
+      .click();
+  }
+  await other.getByText('Keep a copy elsewhere').click();
+  await other.getByLabel('Add from a file').setInputFiles(file);
+  await expect(other.getByText('Added 4 caps and 0 head cards.')).toBeVisible();
+  await expect(shelf(other).getByRole('listitem')).toHaveCount(5);
+  await shelf(other).getByRole('button', { name: 'Take Cornet’s cap to the table' }).click();
+  await expect(typedField(other, 'Ease')).toHaveValue(/^2\.2/);
+
+  await other.getByLabel('Add from a file').setInputFiles({
+    name: 'cap.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from('{"caps": "none"}'),
+  });
+  await expect(other.getByText('This file holds no caps of ours.')).toBeVisible();
+  await other.context().close();
+});
+
+test('axe finds no barrier in the shelf and the head cards', async ({ studio }) => {
+  await goTo(studio, 'Head');
+  await studio.getByText('Head cards', { exact: true }).click();
+  await openShelf(studio);
+  await studio.getByText('Keep a copy elsewhere').click();
+  await expect(shelf(studio).locator('svg')).toHaveCount(4);
+  const { violations } = await new AxeBuilder({ page: studio }).analyze();
+  expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+});
+
+test('a second tab is told, since what it keeps would take the place of what the first keeps', async ({
+  studio,
+  context,
+}) => {
+  const second = await context.newPage();
+  await second.goto(studio.url());
+  await typedField(second, 'Ease').fill('2.2');
+  await expect(studio.getByText('Capwright is open in another tab too.')).toBeVisible();
+  await expect(second.getByText('Capwright is open in another tab too.')).toHaveCount(0);
+});

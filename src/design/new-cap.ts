@@ -1,0 +1,27 @@
+import { defaultsOf } from '../caps/parameter.ts';
+import { styleOf } from '../caps/registry.ts';
+import { valuesThatFit } from './decode.ts';
+import { fittedValues } from './head-cards.ts';
+import type { HeadSpec, Spec } from './spec.ts';
+
+/** A cap to begin with, in the style and the cloth of another: usual values, but for what fitted this head before. */
+export const newCap = (from: Spec, head: HeadSpec, names: readonly string[]): Spec => {
+  const { style } = from.cap;
+  const { parameters } = styleOf(style);
+  const values = { ...defaultsOf(parameters), ...valuesThatFit(parameters, fittedValues(head)) };
+  const wearer = head.name.trim();
+  return {
+    ...from,
+    head,
+    cap: { style, name: freeName(wearer === '' ? 'Cap' : `${wearer}’s cap`, names), values },
+  };
+};
+
+/** The name itself, or with the first number that sets it apart from the names there are. */
+export const freeName = (name: string, names: readonly string[]): string => {
+  if (!names.includes(name)) return name;
+  const stem = name.replace(/ \d+$/, '');
+  let n = 2;
+  while (names.includes(`${stem} ${n}`)) n++;
+  return `${stem} ${n}`;
+};

@@ -1,0 +1,123 @@
+import { fetchStyle } from '../caps/registry.ts';
+import { decodeSpec, encodeSpec, type SavedSpec } from '../design/decode.ts';
+import { freeName, newCap } from '../design/new-cap.ts';
+import type { HeadSpec, Spec } from '../design/spec.ts';
+import { settle, wishing } from './actions.ts';
+import { derived } from './derived.ts';
+import { stylesKept } from './kept.ts';
+import { MOST_CAPS, type SavedCap, type Shelved } from './shelved.ts';
+import type { Studio } from './state.ts';
+import { useStudio } from './studio.ts';
+import { putBack } from './try-on.ts';
+
+const get = useStudio.getState;
+
+/** A cap of the shelf as it can be drafted. */
+export interface Opened {
+  readonly wish: Spec;
+  /** The last wish that could be drafted. */
+  readonly good: Spec;
+}
+
+const opened = new WeakMap<Shelved, Promise<Opened>>();
+
+/** Reads a cap of the shelf, once, after its style was fetched. */
+export const openShelved = (cap: Shelved): Promise<Opened> => {
+  const before = opened.get(cap);
+  if (before) return before;
+  const now = readShelved(cap);
+  opened.set(cap, now);
+  // Perhaps the next try finds the way.
+  now.catch(() => opened.delete(cap));
+  return now;
+};
+
+const readShelved = async (cap: Shelved): Promise<Opened> => {
+  await Promise.all(stylesKept(cap).map(fetchStyle));
+  const wish = decodeSpec(cap.wish).spec;
+  return { wish, good: derived(wish).draft === null ? decodeSpec(cap.good).spec : wish };
+};
+
+/** Takes a cap from the shelf to the table; the one that lay there goes on the shelf. Paper and unit stay. */
+export const takeToTable = async (cap: Shelved): Promise<void> => {
+  try {
+    const { wish, good } = await openShelved(cap);
+    leaveTable();
+    const { shelf, wish: present } = get();
+    if (!shelf.includes(cap)) return;
+    const { paper, unit } = present;
+    const here = { ...wish, paper, unit };
+    put({
+      wish: here,
+      good: good === wish ? here : { ...good, paper, unit },
+      capId: cap.id,
+      shelf: [...shelf.filter((one) => one !== cap), onShelf()],
+    });
+  } catch {
+    useStudio.setState({
+      notice: 'This cap’s style could not be fetched. Please try again when there is a connection.',
+    });
+  }
+};
+
+/** Begins a cap for a head in the style on the table; the cap that lay there goes on the shelf. */
+export const startCap = (head: HeadSpec): void => {
+  leaveTable();
+  beside(newCap(get().wish, head, namesKept()));
+};
+
+/** Goes on with a copy under a name of its own; the cap itself goes on the shelf. */
+export const copyCap = (): void => {
+  leaveTable();
+  const { wish } = get();
+  beside({ ...wish, cap: { ...wish.cap, name: freeName(wish.cap.name, namesKept()) } });
+};
+
+export const removeFromShelf = (cap: Shelved): void => {
+  leaveTable();
+  useStudio.setState(({ shelf }) => ({ shelf: shelf.filter((one) => one !== cap) }));
+};
+
+/** Lays caps on the shelf that come from elsewhere, as many as there is room for. Gives how many found none. */
+export const addToShelf = (caps: readonly SavedCap[]): number => {
+  leaveTable();
+  const { shelf } = get();
+  const taken = caps.slice(0, Math.max(0, MOST_CAPS - shelf.length));
+  const first = nextId();
+  const added = taken.map(({ wish, good }, i): Shelved => ({ id: first + i, wish, good }));
+  useStudio.setState({ shelf: [...shelf, ...added] });
+  return caps.length - taken.length;
+};
+
+const leaveTable = (): void => {
+  putBack();
+  settle();
+};
+
+/** The cap on the table as it is laid on the shelf. */
+export const onShelf = (): Shelved => {
+  const { capId, wish, good } = get();
+  const saved: SavedSpec = encodeSpec(wish);
+  return { id: capId, wish: saved, good: good === wish ? saved : encodeSpec(good) };
+};
+
+/** Puts a cap on the table that was not there before, and the one that was on the shelf. */
+const beside = (wish: Spec): void => {
+  const { shelf } = get();
+  put({ good: get().good, ...wishing(wish), capId: nextId(), shelf: [...shelf, onShelf()] });
+};
+
+const put = (changed: Pick<Studio, 'wish' | 'good' | 'capId' | 'shelf'>): void => {
+  useStudio.setState({ ...changed, typed: {}, chosen: null, lit: null, litSeam: null });
+};
+
+/** Numbers follow the clock, so that none comes twice, whatever was removed or taken back. */
+const nextId = (): number =>
+  Math.max(Date.now(), ...[get().capId, ...get().shelf.map(({ id }) => id)].map((id) => id + 1));
+
+const namesKept = (): readonly string[] => [
+  get().wish.cap.name,
+  ...get()
+    .shelf.map(({ wish }) => wish.spec?.cap?.name)
+    .filter((name) => typeof name === 'string'),
+];

@@ -1,0 +1,47 @@
+import type { SavedSpec } from '../design/decode.ts';
+import { demoCaps } from '../design/demo-band.ts';
+
+/** The number of the cap on the table on a first visit. */
+export const FIRST_CAP = 1;
+
+/** What was wished of a cap, and the last such wish that could be drafted. */
+export interface SavedCap {
+  readonly wish: SavedSpec;
+  readonly good: SavedSpec;
+}
+
+/** A cap that lies on the shelf as it left the table. It is read when it is wanted: its style may not be there yet. */
+export interface Shelved extends SavedCap {
+  /** Unlike that of any other cap; the later made, the larger. */
+  readonly id: number;
+}
+
+/** The shelf of a first visit: the demo's caps, numbered after the one on the table. */
+export const demoShelf: readonly Shelved[] = demoCaps.map((saved, i) => ({
+  id: FIRST_CAP + 1 + i,
+  wish: saved,
+  good: saved,
+}));
+
+/** Caps that are made take far larger numbers. */
+export const isOfDemo = ({ id }: Shelved): boolean => demoShelf.some((cap) => cap.id === id);
+
+/** As many caps as are kept: more than any band has heads. */
+export const MOST_CAPS = 100;
+
+/** Reads a kept shelf, leaving out whatever is no cap at all. */
+export const decodeShelf = (data: unknown): readonly Shelved[] =>
+  Array.isArray(data) ? data.filter(isShelved).slice(0, MOST_CAPS) : [];
+
+const isShelved = (data: unknown): data is Shelved =>
+  isSavedCap(data) && isCapId((data as Partial<Shelved>).id);
+
+/** Whether it looks like a saved cap: what is damaged within is mended when it is read. */
+export const isSavedCap = (data: unknown): data is SavedCap => {
+  const { wish, good } = (isRecord(data) ? data : {}) as Partial<Record<keyof SavedCap, unknown>>;
+  return isRecord(wish) && isRecord(good);
+};
+
+export const isCapId = (id: unknown): id is number => Number.isSafeInteger(id) && (id as number) > 0;
+
+const isRecord = (data: unknown): boolean => typeof data === 'object' && data !== null;

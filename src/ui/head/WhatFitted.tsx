@@ -1,0 +1,43 @@
+import type { Values } from '../../caps/parameter.ts';
+import { styleOf } from '../../caps/registry.ts';
+import { valuesThatFit } from '../../design/decode.ts';
+import { fittedValues } from '../../design/head-cards.ts';
+import { putValues } from '../../state/actions.ts';
+import { useStudio } from '../../state/studio.ts';
+import { rowValue } from '../row-value.ts';
+import { Figures } from '../Said.tsx';
+
+/** What fitted this head last, where the cap on the table has it otherwise. */
+export const WhatFitted = () => {
+  const head = useStudio((s) => s.wish.head);
+  const { style, values } = useStudio((s) => s.wish.cap);
+  const unit = useStudio((s) => s.wish.unit);
+  const { parameters } = styleOf(style);
+  const others: Values = Object.fromEntries(
+    Object.entries(valuesThatFit(parameters, fittedValues(head))).filter(
+      ([key, value]) => values[key] !== value,
+    ),
+  );
+  const keys = Object.keys(others);
+  if (keys.length === 0) return null;
+  return (
+    <div className="remark">
+      <p>
+        What fitted last:{' '}
+        {keys.map((key, i) => (
+          <span key={key}>
+            {i > 0 && ', '}
+            {parameters[key]!.label.toLowerCase()}{' '}
+            <Figures
+              text={`${rowValue(parameters[key], Number(others[key]), unit)} (now ${rowValue(parameters[key], Number(values[key]), unit)})`}
+            />
+          </span>
+        ))}
+        .
+      </p>
+      <button type="button" onClick={() => putValues(others)}>
+        Use what fitted
+      </button>
+    </div>
+  );
+};

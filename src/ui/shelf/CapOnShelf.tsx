@@ -1,0 +1,81 @@
+import { useMemo } from 'react';
+import { styleOf } from '../../caps/registry.ts';
+import type { Spec } from '../../design/spec.ts';
+import { meanGirth } from '../../head/girth.ts';
+import { derived } from '../../state/derived.ts';
+import { removeFromShelf, takeToTable } from '../../state/shelf.ts';
+import type { Shelved } from '../../state/shelved.ts';
+import { useStudio } from '../../state/studio.ts';
+import { formatLength } from '../../units.ts';
+import { FormSketch } from '../FormSketch.tsx';
+import { Figures } from '../Said.tsx';
+import { useOpened } from './use-opened.ts';
+
+/** One cap of the shelf, and what can be done with it. */
+export const CapOnShelf = ({ cap }: { readonly cap: Shelved }) => {
+  const opened = useOpened(cap);
+  const name = nameOf(String(cap.wish.spec?.cap?.name ?? ''));
+  return (
+    <li className="shelved">
+      {opened && <Sketch spec={opened.good} />}
+      <div>
+        <h3>{name}</h3>
+        {opened && <About spec={opened.wish} />}
+        <p className="actions">
+          <button
+            type="button"
+            aria-label={`Take ${name} to the table`}
+            onClick={() => void takeToTable(cap)}
+          >
+            Take to the table
+          </button>
+          <button
+            type="button"
+            aria-label={`Remove ${name} from the shelf`}
+            onClick={() => removeFromShelf(cap)}
+          >
+            Remove
+          </button>
+        </p>
+      </div>
+    </li>
+  );
+};
+
+/** The cap that is being worked on: kept as it is changed. */
+export const CapOnTable = () => {
+  const wish = useStudio((s) => s.wish);
+  const good = useStudio((s) => s.good);
+  return (
+    <li className="shelved" aria-current="true">
+      <Sketch spec={good} />
+      <div>
+        <h3>{nameOf(wish.cap.name)}</h3>
+        <About spec={wish} />
+        <p className="help">On the table.</p>
+      </div>
+    </li>
+  );
+};
+
+const nameOf = (name: string): string => (name.trim() === '' ? 'A cap without a name' : name);
+
+const Sketch = ({ spec }: { readonly spec: Spec }) => {
+  const { draft } = derived(spec);
+  const style = styleOf(spec.cap.style);
+  const form = useMemo(() => draft && style.form(draft.values, draft.head), [style, draft]);
+  return form && <FormSketch form={form} />;
+};
+
+const About = ({ spec: { head, cap } }: { readonly spec: Spec }) => {
+  const unit = useStudio((s) => s.wish.unit);
+  const girth = meanGirth(head.readings);
+  const figures = [head.name.trim(), girth === null ? '' : formatLength(girth, unit)].filter(
+    (part) => part !== '',
+  );
+  return (
+    <p className="help">
+      {styleOf(cap.style).name} · <Figures text={figures.join(', ')} />
+    </p>
+  );
+};

@@ -1,0 +1,69 @@
+import { type ChangeEvent, useId, useState } from 'react';
+import { readShelf, writeShelf } from '../../design/shelf-file.ts';
+import { addHeads } from '../../state/heads.ts';
+import { addToShelf, onShelf } from '../../state/shelf.ts';
+import { isSavedCap } from '../../state/shelved.ts';
+import { useStudio } from '../../state/studio.ts';
+import { hand } from '../hand.ts';
+import { today } from '../today.ts';
+
+/** The shelf and the head cards as a file, to keep elsewhere or to take to another device; and such a file brought back. */
+export const ShelfFiles = () => {
+  const id = useId();
+  const [said, say] = useState('');
+  const bring = async ({ target }: ChangeEvent<HTMLInputElement>) => {
+    const file = target.files?.[0];
+    if (!file) return;
+    say(added(await file.text()));
+    // The same file can be brought again.
+    target.value = '';
+  };
+  return (
+    <details>
+      <summary>Keep a copy elsewhere</summary>
+      <p className="help">
+        A browser may forget what it keeps. A file of all caps and head cards can be kept safe, or taken to
+        another device.
+      </p>
+      <p className="actions">
+        <button type="button" onClick={save}>
+          Save all as a file
+        </button>
+      </p>
+      <div className="control">
+        <label htmlFor={id}>Add from a file</label>
+        <input type="file" id={id} accept="application/json,.json" onChange={(event) => void bring(event)} />
+      </div>
+      <p className="remark" aria-live="polite">
+        {said}
+      </p>
+    </details>
+  );
+};
+
+const save = (): void => {
+  const { shelf, heads } = useStudio.getState();
+  const caps = [...shelf, onShelf()].map(({ wish, good }) => ({ wish, good }));
+  hand(
+    new Blob([writeShelf({ caps, heads })], { type: 'application/json' }),
+    `Caps and heads, ${today()}.json`,
+  );
+};
+
+/** Adds what a file holds, and says what that was. */
+const added = (text: string): string => {
+  const file = readShelf(text, isSavedCap);
+  if (file === null) return 'This file holds no caps of ours. Choose one that was saved here.';
+  const left = addToShelf(file.caps);
+  const heads = addHeads(file.heads);
+  const caps = file.caps.length - left;
+  return [
+    `Added ${count(caps, 'cap')} and ${count(heads, 'head card')}.`,
+    left > 0 ? `The shelf is full: ${count(left, 'cap')} found no room.` : '',
+    heads < file.heads.length ? 'Cards whose name was there already were left as they are.' : '',
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+};
+
+const count = (n: number, thing: string): string => `${n} ${thing}${n === 1 ? '' : 's'}`;

@@ -1,0 +1,169 @@
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { demoHeads } from '../../src/design/demo-band.ts';
+import { keepIn, openStudio } from './opened.ts';
+
+let kept: Map<string, string>;
+beforeEach(() => {
+  kept = new Map();
+  keepIn(kept);
+  vi.useFakeTimers({ now: new Date('2026-11-28') });
+});
+
+const open = async () => ({
+  ...(await openStudio()),
+  ...(await import('../../src/state/shelf.ts')),
+  ...(await import('../../src/state/derived.ts')),
+  ...(await import('../../src/state/ticks.ts')),
+});
+const reload = () => {
+  vi.advanceTimersByTime(1000);
+  return open();
+};
+
+describe('the shelf of a first visit', () => {
+  it('holds caps of the demo band, each of which can be sewn as it is', async () => {
+    const { now, openShelved, derived } = await open();
+    expect(now().shelf).toHaveLength(3);
+    for (const cap of now().shelf) {
+      const { wish, good } = await openShelved(cap);
+      expect(good).toBe(wish);
+      const { problems, draft } = derived(wish);
+      expect(problems).toEqual([]);
+      expect(draft!.seams.filter(({ meets }) => !meets)).toEqual([]);
+    }
+  });
+});
+
+describe('a cap taken from the shelf', () => {
+  it('lies on the table as it left it, and the other on the shelf; paper and unit stay', async () => {
+    const studio = await open();
+    const { now, takeToTable, put, putUnit } = studio;
+    put('cap.ease', 15);
+    const first = now();
+    const [other] = first.shelf;
+    await takeToTable(other!);
+    expect(now().wish.cap).toMatchObject({ style: 'gored', name: 'Tenor horn’s cap' });
+    expect(now().wish.head.name).toBe('Tenor horn');
+    expect(now().shelf.map(({ id }) => id)).not.toContain(other!.id);
+    put('cap.ease', 9);
+    putUnit('in');
+    await takeToTable(now().shelf.find(({ id }) => id === first.capId)!);
+    expect(now().wish.cap).toEqual(first.wish.cap);
+    expect(now().wish.head).toEqual(first.wish.head);
+    expect(now().wish).toMatchObject({ unit: 'in', paper: { paper: 'letter' } });
+    const back = now().shelf.find(({ id }) => id === other!.id)!;
+    expect((await studio.openShelved(back)).wish.cap.values.ease).toBe(9);
+  });
+
+  it('keeps a wish that cannot be sewn, with the last that can under it', async () => {
+    const { now, takeToTable, put } = await open();
+    const { capId } = now();
+    put('cap.sideBandHeight', 30);
+    const { good } = now();
+    put('cap.crownFullness', 300);
+    await takeToTable(now().shelf[0]!);
+    expect(now().good).toBe(now().wish);
+    await takeToTable(now().shelf.find(({ id }) => id === capId)!);
+    expect(now().wish.cap.values.crownFullness).toBe(300);
+    expect(now().good.cap).toEqual(good.cap);
+  });
+
+  it('has its own ticks', async () => {
+    const { now, takeToTable, tick, ticksNow } = await open();
+    const { capId } = now();
+    tick('cut', true);
+    await takeToTable(now().shelf[0]!);
+    expect(ticksNow(now())).toEqual([]);
+    tick('crown', true);
+    await takeToTable(now().shelf.find(({ id }) => id === capId)!);
+    expect(ticksNow(now())).toEqual(['cut']);
+  });
+
+  it('is one step of undo, which lays both back', async () => {
+    const { now, takeToTable, undo, redo } = await open();
+    const { wish, shelf, capId } = now();
+    await takeToTable(shelf[0]!);
+    const after = now();
+    undo();
+    expect(now()).toMatchObject({ wish, shelf, capId });
+    redo();
+    expect(now()).toMatchObject({ wish: after.wish, shelf: after.shelf, capId: after.capId });
+  });
+
+  it('is there with the rest of the shelf after a reload', async () => {
+    const { now, takeToTable } = await open();
+    await takeToTable(now().shelf[2]!);
+    const before = now();
+    const after = (await reload()).now();
+    expect(after.wish).toEqual(before.wish);
+    expect(after.shelf).toEqual(before.shelf);
+    expect(after.capId).toBe(before.capId);
+  });
+});
+
+describe('another cap', () => {
+  it('begins with the usual values on the head on the table; the first lies on the shelf', async () => {
+    const { now, put, startCap } = await open();
+    put('cap.ease', 20);
+    const before = now();
+    startCap(before.wish.head);
+    expect(now().wish.head).toBe(before.wish.head);
+    expect(now().wish.cap).toMatchObject({ style: 'flat-top', name: 'Cornet’s cap 2' });
+    expect(now().wish.cap.values.ease).toBe(12.7);
+    expect(now().shelf.map(({ wish }) => wish.spec.cap.name)).toContain('Cornet’s cap');
+    expect(now().capId).toBeGreaterThan(before.capId);
+  });
+
+  it('goes on from a copy under a name of its own', async () => {
+    const { now, put, copyCap } = await open();
+    put('cap.ease', 20);
+    copyCap();
+    copyCap();
+    expect(now().wish.cap).toMatchObject({ name: 'Cornet’s cap 3' });
+    expect(now().wish.cap.values.ease).toBe(20);
+    expect(now().shelf).toHaveLength(5);
+    expect(new Set([now().capId, ...now().shelf.map(({ id }) => id)]).size).toBe(6);
+  });
+
+  it('is begun for a head that was fitted with what fitted it', async () => {
+    const { now, startCap } = await open();
+    const { keepFit } = await import('../../src/state/try-on.ts');
+    const note = {
+      date: '2026-11-28',
+      style: 'flat-top',
+      found: ['It is tight'],
+      changed: { ease: [12.7, 18.7] as const },
+    };
+    keepFit({ ease: 18.7 }, note);
+    const card = now().heads.find(({ name }) => name === 'Cornet')!;
+    expect(card.fittings).toEqual([note]);
+    startCap(demoHeads[1]!);
+    expect(now().wish.cap.values.ease).toBe(12.7);
+    startCap(card);
+    expect(now().wish.cap.values.ease).toBe(18.7);
+  });
+});
+
+describe('a cap removed from the shelf', () => {
+  it('is brought back by undo', async () => {
+    const { now, removeFromShelf, undo } = await open();
+    const { shelf } = now();
+    removeFromShelf(shelf[1]!);
+    expect(now().shelf).toEqual([shelf[0], shelf[2]]);
+    undo();
+    expect(now().shelf).toBe(shelf);
+  });
+});
+
+describe('a damaged shelf', () => {
+  it('loses what is no cap, and nothing else', async () => {
+    const { now, removeFromShelf } = await open();
+    removeFromShelf(now().shelf[0]!);
+    vi.advanceTimersByTime(1000);
+    const text = kept.get('capwright')!;
+    const data = JSON.parse(text);
+    data.state.shelf.push(7, { id: 'x', wish: {}, good: {} }, { id: 9 });
+    kept.set('capwright', JSON.stringify(data));
+    expect((await open()).now().shelf).toEqual(now().shelf);
+  });
+});
