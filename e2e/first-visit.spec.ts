@@ -20,7 +20,7 @@ test('a first visit shows a finished cap for the Cornet head, all of whose seams
   expect(meeting).toBe(all);
 });
 
-test('the pieces are painted, and each can be read as text', async ({ studio }) => {
+test('the pieces are and each can be read as text', async ({ studio }) => {
   await expect(table(studio)).toHaveAttribute('data-painted', /^[1-9]/);
   expect(await outline(studio)).not.toBe('');
   const inked = await table(studio)

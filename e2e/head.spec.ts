@@ -1,4 +1,4 @@
-import { goTo, outline, painted, tally, unitSwitch } from './at-hand.ts';
+import { goTo, outline, tally, unitSwitch } from './at-hand.ts';
 import { expect, test } from './studio.ts';
 
 test.beforeEach(async ({ studio }) => {
@@ -39,7 +39,6 @@ test('a text that is no length stays as it is with a word beside it, and the cap
   await girth.blur();
   await expect(girth).toHaveValue('about 55');
   await expect(tally(studio, /^Inside/)).toHaveText('Inside 55.9 cm');
-  await painted(studio);
   expect(await outline(studio)).toBe(before);
   await girth.fill('55');
   await expect(studio.getByText('cannot be read')).toBeHidden();

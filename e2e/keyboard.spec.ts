@@ -23,7 +23,7 @@ test('every stage is reached, ease changed and the pattern downloaded without a 
   for (const stage of stages.slice(1)) {
     await studio.keyboard.press('ArrowRight');
     await shown(studio, stage);
-    expect(await hasFocus(tab(studio, stage)), stage).toBe(true);
+    await expect(tab(studio, stage)).toBeFocused();
   }
   await studio.keyboard.press('Home');
   await studio.keyboard.press('ArrowRight');
@@ -34,12 +34,11 @@ test('every stage is reached, ease changed and the pattern downloaded without a 
   await studio.keyboard.press('PageUp');
   // Five steps of 2 mm from 1/2 in: 2.27 cm of ease on 54.61 cm of head.
   await expect(tally(studio, /^Inside/)).toHaveText('Inside 56.9 cm');
-  await painted(studio);
   expect(await outline(studio)).not.toBe(before);
 
   // Back over its figure and over the choice of style.
   for (let i = 0; i < 3; i++) await studio.keyboard.press('Shift+Tab');
-  expect(await hasFocus(tab(studio, 'Cap'))).toBe(true);
+  await expect(tab(studio, 'Cap')).toBeFocused();
   await studio.keyboard.press('ArrowRight');
   await studio.keyboard.press('ArrowRight');
   await shown(studio, 'Paper');
@@ -81,13 +80,14 @@ test('the table is moved, zoomed and read from the keyboard', async ({ studio })
   const frames = async (): Promise<number> =>
     Number(await studio.getByRole('region', { name: 'The table' }).getAttribute('data-painted'));
   for (const key of ['ArrowLeft', '+', '0']) {
+    await painted(studio);
     const before = await frames();
     await studio.keyboard.press(key);
     await expect.poll(frames, { message: key }).toBeGreaterThan(before);
   }
   await studio.keyboard.press('Tab');
   const first = studio.getByRole('list', { name: 'Pieces on the table' }).getByRole('button').first();
-  expect(await hasFocus(first)).toBe(true);
+  await expect(first).toBeFocused();
   await studio.keyboard.press('Enter');
   await expect(first).toHaveAttribute('aria-pressed', 'true');
 });

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright/test';
-import { outline, slider, table, tally, typedField } from './at-hand.ts';
+import { outline, painted, slider, table, tally, typedField } from './at-hand.ts';
 import { expect, test } from './studio.ts';
 
 const worn = (page: Page): Locator => page.getByRole('region', { name: 'Worn' });
@@ -10,36 +10,36 @@ const model = (page: Page): Locator => page.getByRole('application', { name: 'Th
 const show = async (page: Page): Promise<void> => {
   await page.getByRole('button', { name: 'Show it worn' }).click();
   await expect(model(page)).toHaveAttribute('data-painted', /^[1-9]/);
-  await still(page);
+  await painted(page);
 };
 
 const pictures = async (page: Page): Promise<number> =>
   Number(await model(page).getAttribute('data-painted'));
 const cap = async (page: Page): Promise<string | null> => model(page).getAttribute('data-cap');
 
-/** Waits until nothing more is painted. */
-const still = (page: Page): Promise<void> =>
-  expect(async () => {
-    const before = await pictures(page);
-    await page.waitForTimeout(100);
-    expect(await pictures(page)).toBe(before);
-  }).toPass();
-
-/** The share of the picture that is neither see-through nor of one colour with its neighbour below: something is drawn there. */
-const drawnShare = (page: Page): Promise<number> =>
+/** Shares of the picture: what is not see-through, since something is drawn there, and what is green. */
+const shares = (page: Page): Promise<{ readonly drawn: number; readonly green: number }> =>
   model(page)
     .locator('canvas')
     .evaluate(async (canvas: HTMLCanvasElement) => {
       // The picture is only there within the frame in which it is painted: a turn of the wheel paints it.
+      const { dataset } = canvas.closest<HTMLElement>('[data-painted]')!;
+      const before = dataset.painted;
       canvas.dispatchEvent(new WheelEvent('wheel', { deltaY: 1, cancelable: true }));
-      await new Promise((done) => requestAnimationFrame(done));
+      for (let frame = 0; dataset.painted === before && frame < 60; frame++)
+        await new Promise(requestAnimationFrame);
       const copy = new OffscreenCanvas(canvas.width, canvas.height).getContext('2d')!;
       copy.drawImage(canvas, 0, 0);
       const { data } = copy.getImageData(0, 0, canvas.width, canvas.height);
-      let solid = 0;
-      for (let i = 3; i < data.length; i += 4) if (data[i]! > 250) solid++;
-      return solid / (data.length / 4);
+      let [drawn, green] = [0, 0];
+      for (let i = 0; i < data.length; i += 4) {
+        if (data[i + 3]! > 250) drawn++;
+        if (data[i + 1]! > data[i]! + 60) green++;
+      }
+      return { drawn: drawn / (data.length / 4), green: green / (data.length / 4) };
     });
+const drawnShare = async (page: Page): Promise<number> => (await shares(page)).drawn;
+const greenShare = async (page: Page): Promise<number> => (await shares(page)).green;
 
 test('nothing of what shows it worn is fetched before it is asked for', async ({ studio }) => {
   await outline(studio);
@@ -53,12 +53,11 @@ test('nothing of what shows it worn is fetched before it is asked for', async ({
 test('the cap on its head looks as it did', async ({ studio }) => {
   await show(studio);
   expect(await drawnShare(studio)).toBeGreaterThan(0.15);
-  await studio.keyboard.press('0');
   await model(studio).press('0');
-  await still(studio);
+  await painted(studio);
   await expect(model(studio)).toHaveScreenshot('flat-top-worn.png', { maxDiffPixelRatio: 0.02 });
   await worn(studio).getByRole('button', { name: 'Front' }).click();
-  await still(studio);
+  await painted(studio);
   await expect(model(studio)).toHaveScreenshot('flat-top-worn-front.png', { maxDiffPixelRatio: 0.02 });
 });
 
@@ -66,7 +65,6 @@ for (const slowed of [1, 4])
   test(`it follows a slider in the same frame as the table, on a processor slowed ${slowed}×`, async ({
     studio,
   }) => {
-    test.setTimeout(90_000);
     await show(studio);
     const devtools = await studio.context().newCDPSession(studio);
     await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowed });
@@ -80,7 +78,7 @@ for (const slowed of [1, 4])
       await studio.waitForTimeout(30);
     }
     await studio.mouse.up();
-    await still(studio);
+    await painted(studio);
     const frames = await studio.evaluate(() => window.seenFrames);
     const changed = frames.slice(1).flatMap((now, i) => {
       const before = frames[i]!;
@@ -118,6 +116,7 @@ test('hand, wheel, keys and views turn it; the cap stays the same', async ({ stu
   const box = (await model(studio).boundingBox())!;
   const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
   const turns = async (act: () => Promise<void>): Promise<void> => {
+    await painted(studio);
     const before = await pictures(studio);
     await act();
     await expect.poll(() => pictures(studio)).toBeGreaterThan(before);
@@ -144,7 +143,7 @@ test('a piece pointed at on the head is named on the table, and one focused on t
   await studio.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
   await expect(table(studio)).toContainText(/Tip.*cut 1/);
   await studio.mouse.move(box.x - 20, box.y + 20);
-  await still(studio);
+  await painted(studio);
   const before = await pictures(studio);
   await table(studio)
     .getByRole('button', { name: /^Band, / })
@@ -155,7 +154,7 @@ test('a piece pointed at on the head is named on the table, and one focused on t
 test('a seam pointed at in the seam check lights on the head and on the table', async ({ studio }) => {
   await show(studio);
   await tally(studio, /seams meet/).click();
-  await still(studio);
+  await painted(studio);
   const before = await pictures(studio);
   const laid = Number(await table(studio).getAttribute('data-painted'));
   await studio
@@ -174,8 +173,11 @@ const loseAnd = (page: Page, restore: boolean): Promise<void> =>
     .locator('canvas')
     .evaluate(async (canvas: HTMLCanvasElement, back) => {
       const lose = canvas.getContext('webgl2')!.getExtension('WEBGL_lose_context')!;
+      const told = new Promise((done) => canvas.addEventListener('webglcontextlost', done, { once: true }));
       lose.loseContext();
-      await new Promise((done) => setTimeout(done, 100));
+      await told;
+      // Only after that has been told to all can it be given back.
+      await new Promise((done) => setTimeout(done));
       if (back) lose.restoreContext();
     }, restore);
 
@@ -186,7 +188,6 @@ test('a canvas that the browser takes back and gives again is painted anew', asy
   await show(studio);
   const same = await cap(studio);
   await loseAnd(studio, true);
-  await expect(model(studio)).toHaveAttribute('data-painted', /^[1-9]/);
   await expect.poll(() => drawnShare(studio)).toBeGreaterThan(0.15);
   expect(await cap(studio)).toBe(same);
   await typedField(studio, 'Ease').fill('2.4');
@@ -263,8 +264,7 @@ test('it takes the table’s place and gives it back, is put on to one side, and
   await expect.poll(() => cap(studio)).not.toBe(straight);
   await worn(studio).getByRole('button', { name: 'Beside the table' }).click();
   await expect(table(studio)).toBeVisible();
-  // Keeping waits for a rest.
-  await studio.waitForTimeout(500);
+  // At once: keeping waits for a rest, or for the page to be left.
   await studio.reload();
   await expect(model(studio)).toHaveAttribute('data-painted', /^[1-9]/);
   await expect(worn(studio).getByRole('button', { name: 'Larger' })).toBeVisible();
@@ -311,20 +311,7 @@ test('cloth and pictures: a weave shows, a picture and a drawing are saved', asy
 test('a photo of the cloth is laid on the cap, and taken off again', async ({ studio }) => {
   await show(studio);
   await worn(studio).getByText('Cloth and picture').click();
-  const colours = () =>
-    model(studio)
-      .locator('canvas')
-      .evaluate(async (canvas: HTMLCanvasElement) => {
-        canvas.dispatchEvent(new WheelEvent('wheel', { deltaY: 1, cancelable: true }));
-        await new Promise((done) => requestAnimationFrame(done));
-        const copy = new OffscreenCanvas(canvas.width, canvas.height).getContext('2d')!;
-        copy.drawImage(canvas, 0, 0);
-        const { data } = copy.getImageData(0, 0, canvas.width, canvas.height);
-        let green = 0;
-        for (let i = 0; i < data.length; i += 4) if (data[i + 1]! > data[i]! + 60) green++;
-        return green / (data.length / 4);
-      });
-  expect(await colours()).toBe(0);
+  expect(await greenShare(studio)).toBe(0);
   const photo = await studio.evaluate(() => {
     const canvas = document.createElement('canvas');
     canvas.width = canvas.height = 64;
@@ -338,9 +325,9 @@ test('a photo of the cloth is laid on the cap, and taken off again', async ({ st
   await field.setInputFiles(file(Buffer.from('no picture at all')));
   await expect(worn(studio).getByText('could not be read as a picture')).toBeVisible();
   await field.setInputFiles(file(Buffer.from(photo, 'base64')));
-  await expect.poll(colours).toBeGreaterThan(0.1);
+  await expect.poll(() => greenShare(studio)).toBeGreaterThan(0.1);
   await worn(studio).getByRole('button', { name: 'Without the photo' }).click();
-  await expect.poll(colours).toBe(0);
+  await expect.poll(() => greenShare(studio)).toBe(0);
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {

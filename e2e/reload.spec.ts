@@ -1,5 +1,6 @@
 import type { Page } from 'playwright/test';
-import { goTo, outline, painted, slider, stages, tab, typedField, unitSwitch } from './at-hand.ts';
+import { goTo, outline, slider, stages, tab, typedField, unitSwitch } from './at-hand.ts';
+import { mapOf } from './printed.ts';
 import { expect, test } from './studio.ts';
 
 /** Everything that can be read on all five stages, and where the table and the tally stand. */
@@ -12,12 +13,12 @@ const everything = async (page: Page): Promise<readonly string[]> => {
       for (const details of all) details.setAttribute('open', '');
     });
     if (stage === 'Cloth') await laidOut(page);
+    if (stage === 'Paper') await mapOf(page);
     read.push(await page.getByRole('tabpanel').ariaSnapshot());
   }
   await expect(page.getByRole('button', { name: /^\d+ sheets$/ })).toBeVisible();
   read.push(await page.getByRole('region', { name: 'The tally' }).ariaSnapshot());
   read.push(await page.getByRole('banner').getByRole('textbox').inputValue());
-  await painted(page);
   return [...read, await outline(page)];
 };
 
@@ -60,12 +61,10 @@ test('a wish that cannot be sewn is still there after a reload, and so is the la
   await slider(studio, 'Side band height').press('Home');
   await slider(studio, 'Crown fullness').press('End');
   await expect(studio.getByText(/cannot reach out that far/)).toBeVisible();
-  await painted(studio);
   const last = await outline(studio);
   await studio.reload();
   await expect(studio.getByText(/cannot reach out that far/)).toBeVisible();
   await expect(typedField(studio, 'Crown fullness')).toHaveValue('32.0 cm');
-  await painted(studio);
   expect(await outline(studio)).toBe(last);
 });
 

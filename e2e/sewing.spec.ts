@@ -7,8 +7,11 @@ import { expect, test } from './studio.ts';
 
 const boxes = (page: Page) => page.getByRole('checkbox', { name: /^Done: / });
 
-const titles = async (page: Page): Promise<readonly string[]> =>
-  Promise.all((await boxes(page).all()).map(async (box) => (await box.getAttribute('aria-label'))!.slice(6)));
+/** What each step is called, once the stage is there. */
+const titles = async (page: Page): Promise<readonly string[]> => {
+  await expect(boxes(page).first()).toBeVisible();
+  return boxes(page).evaluateAll((all) => all.map((box) => box.getAttribute('aria-label')!.slice(6)));
+};
 
 test('one cap is followed from its first step to its last', async ({ studio }) => {
   const inside = lengthIn(await tally(studio, /^Inside/).textContent());
@@ -107,14 +110,15 @@ test('the type can be large, and the words are explained where they first appear
       .evaluate((element) => Number.parseFloat(getComputedStyle(element).fontSize));
   const usual = await size();
   await studio.getByRole('checkbox', { name: 'Large type' }).check();
-  expect(await size()).toBeGreaterThan(usual * 1.3);
+  await expect.poll(size).toBeGreaterThan(usual * 1.3);
   await expect(studio.getByRole('term').filter({ hasText: /^grain$/ })).toBeVisible();
 });
 
 test('a fitting is tried on, agreed to, and is one step of undo; it stays with the head', async ({
   studio,
 }) => {
-  const inside = lengthIn(await tally(studio, /^Inside/).textContent());
+  const isInside = async (): Promise<number> => lengthIn(await tally(studio, /^Inside/).textContent());
+  const inside = await isInside();
   await goTo(studio, 'Sewing');
   await studio.getByText('Fitting: how does it sit?').click();
   await studio.getByRole('checkbox', { name: 'I pinched it out at the back' }).check();
@@ -124,7 +128,7 @@ test('a fitting is tried on, agreed to, and is one step of undo; it stays with t
 
   await studio.getByRole('button', { name: 'Show it on the table' }).click();
   await expect.poll(() => outline(studio)).not.toBe(flat);
-  expect(lengthIn(await tally(studio, /^Inside/).textContent())).toBeCloseTo(inside - 8, 0);
+  await expect.poll(isInside).toBeCloseTo(inside - 8, 0);
   await expect(studio.getByText('The table shows a change on trial.')).toBeVisible();
   await studio.getByRole('button', { name: 'Put it back' }).click();
   await expect.poll(() => outline(studio)).toBe(flat);
@@ -137,7 +141,7 @@ test('a fitting is tried on, agreed to, and is one step of undo; it stays with t
   await shown(studio, 'Sewing');
   await studio.getByText('Fitting: how does it sit?').click();
   await expect(studio.getByText(/I pinched it out at the back\. Ease/)).toBeVisible();
-  expect(lengthIn(await tally(studio, /^Inside/).textContent())).toBeCloseTo(inside - 8, 0);
+  await expect.poll(isInside).toBeCloseTo(inside - 8, 0);
 });
 
 test('a fitting that is left untold goes back by itself, and one step takes a told one back', async ({

@@ -1,5 +1,5 @@
 import type { Locator } from 'playwright/test';
-import { drag, lengthIn, outline, painted, slider, tally, typedField, unitSwitch } from './at-hand.ts';
+import { drag, lengthIn, outline, slider, tally, typedField, unitSwitch } from './at-hand.ts';
 import { expect, test } from './studio.ts';
 
 /** The three lengths of "21.50 cm + 1.90 cm = 23.40 cm" in hundredths of a centimetre. */
@@ -35,7 +35,6 @@ for (const { name, right, figure, before, detail, other } of drags) {
     const now = await tally(studio, figure).textContent();
     expect(lengthIn(now)).toBeGreaterThan(before * 10 + 3);
     await studio.mouse.up();
-    await painted(studio);
     const last = await outline(studio);
     await expect(tally(studio, figure)).toHaveText(now!);
 
@@ -52,11 +51,9 @@ for (const { name, right, figure, before, detail, other } of drags) {
     const redo = studio.getByRole('button', { name: 'Redo' });
     await undo.click();
     await expect(typedField(studio, name)).toHaveValue(was);
-    await painted(studio);
     expect(await outline(studio)).toBe(first);
     await expect(undo).toBeDisabled();
     await redo.click();
-    await painted(studio);
     expect(await outline(studio)).toBe(last);
     await expect(redo).toBeDisabled();
   });
@@ -87,13 +84,11 @@ test('an arrow key moves a slider by 2 mm, or by an eighth of an inch', async ({
 test('a double click brings back the usual value', async ({ studio }) => {
   const first = await outline(studio);
   await typedField(studio, 'Crown fullness').fill('15');
-  await painted(studio);
   expect(await outline(studio)).not.toBe(first);
   await slider(studio, 'Crown fullness').dblclick();
   // Common practice: the crown is 4 in fuller than the opening.
   await expect(typedField(studio, 'Crown fullness')).toHaveValue('10.2 cm');
   await expect(tally(studio, /^Crown/)).toHaveText('Crown 66.0 cm');
-  await painted(studio);
   expect(await outline(studio)).toBe(first);
 });
 

@@ -1,5 +1,5 @@
 import type { Locator, Page } from 'playwright/test';
-import { goTo, lengthIn, outline, painted, stages, table, unitSwitch } from './at-hand.ts';
+import { goTo, lengthIn, outline, stages, table, tally, unitSwitch } from './at-hand.ts';
 import { expect, test } from './studio.ts';
 
 const fields = (page: Page): Locator => page.getByRole('tabpanel').locator('input.figures');
@@ -12,6 +12,7 @@ test('switching the unit turns every figure at once and leaves the cap as it is'
   const inCm = await valuesOf(studio);
   expect(inCm.filter((value) => value.endsWith('cm')).length).toBeGreaterThan(10);
   await unitSwitch(studio, 'in').click();
+  await expect(tally(studio, /^Inside/)).toHaveText('Inside 22 in');
   const inInches = await valuesOf(studio);
   expect(inInches).toHaveLength(inCm.length);
   for (const [i, cm] of inCm.entries()) {
@@ -24,10 +25,9 @@ test('switching the unit turns every figure at once and leaves the cap as it is'
     // Half a millimetre, and half a sixteenth of an inch, are lost in the writing.
     expect(Math.abs(lengthIn(inch) - lengthIn(cm))).toBeLessThan(0.5 + 25.4 / 32 + 0.01);
   }
-  await painted(studio);
   expect(await outline(studio)).toBe(before);
   await unitSwitch(studio, 'cm').click();
-  expect(await valuesOf(studio)).toEqual(inCm);
+  await expect.poll(() => valuesOf(studio)).toEqual(inCm);
 });
 
 test('in inches no stage, no piece and no number of the tally speaks of centimetres', async ({ studio }) => {

@@ -42,10 +42,15 @@ export const notInFrame = (work: Work): void => {
 };
 
 const ask = (): void => {
-  if (frame === 0) frame = requestAnimationFrame(workOn);
+  if (frame !== 0) return;
+  frame = requestAnimationFrame(workOn);
+  mark(true);
 };
 
 const isWorkLeft = (): boolean => following.length + paints.length + fresh.length > 0;
+
+/** The page says of itself whether what was asked for has yet to be painted: whoever looks at it can wait for that. */
+const mark = (busy: boolean): void => void document.body.toggleAttribute('data-busy', busy);
 
 const workOn = (): void => {
   const begun = performance.now();
@@ -54,6 +59,7 @@ const workOn = (): void => {
     while (isWorkLeft() && performance.now() - begun < ENOUGH);
   } finally {
     frame = isWorkLeft() ? requestAnimationFrame(workOn) : 0;
+    if (frame === 0) mark(false);
   }
 };
 

@@ -4,6 +4,8 @@ import { inFrame, inFrameAfterAll, notInFrame, paintInFrame } from '../../src/ui
 /** A screen that draws a frame when it is told to, with a clock of its own. */
 let frames: (() => void)[] = [];
 let clock = 0;
+let busy = false;
+const page = { toggleAttribute: (_: 'data-busy', is: boolean) => (busy = is) };
 const nextFrame = (): void => {
   for (const frame of frames.splice(0)) frame();
 };
@@ -11,6 +13,7 @@ const nextFrame = (): void => {
 beforeEach(() => {
   frames = [];
   vi.stubGlobal('requestAnimationFrame', (frame: () => void) => frames.push(frame));
+  vi.stubGlobal('document', { body: page });
   vi.spyOn(performance, 'now').mockImplementation(() => clock);
 });
 afterEach(() => {
@@ -96,6 +99,21 @@ describe('work in frames', () => {
     expect(done).toEqual(['yes']);
   });
 
+  it('is told by the page for as long as any is left', () => {
+    inFrame(work('draft', 10, () => inFrame(work('paint', 10))));
+    expect(busy).toBe(true);
+    nextFrame();
+    expect(busy).toBe(true);
+    nextFrame();
+    expect(busy).toBe(false);
+    const no = work('no', 1);
+    inFrame(no);
+    expect(busy).toBe(true);
+    notInFrame(no);
+    nextFrame();
+    expect(busy).toBe(false);
+  });
+
   it('goes on after a piece of it has failed', () => {
     inFrame(() => {
       throw new Error('a slip');
@@ -104,5 +122,6 @@ describe('work in frames', () => {
     expect(nextFrame).toThrow('a slip');
     nextFrame();
     expect(done).toEqual(['paint']);
+    expect(busy).toBe(false);
   });
 });
