@@ -29,6 +29,7 @@ const laidOut = async (page: Page): Promise<void> => {
 };
 
 test('a reload changes nothing, not even a half-typed text that cannot be read', async ({ studio }) => {
+  test.slow();
   await unitSwitch(studio, 'in').click();
   await studio.getByRole('textbox', { name: 'Name of the cap' }).fill('Sunday cap – Кепка');
   await slider(studio, 'Ease').press('ArrowRight');

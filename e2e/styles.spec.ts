@@ -28,6 +28,7 @@ const HEAD = 21.5 * 25.4;
 
 for (const { name, parameters } of styles) {
   test(`a ${name.toLowerCase()} is chosen, changed and printed`, async ({ studio }) => {
+    test.slow();
     if (name !== styles[0]!.name) await choose(studio, name);
     const dragged = Object.values(parameters)
       .filter((p) => 'step' in p && !p.when)
