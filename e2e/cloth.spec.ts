@@ -160,3 +160,32 @@ test('the shopping list is copied as text', async ({ studio, context }) => {
   expect(text).toContain('Buttons: 2, 1.2 cm across');
   expect(text).toMatch(/Thread: about \d+ m$/);
 });
+
+test('caps of the shelf are laid on the same cloth, each piece named by its cap, and bought for', async ({
+  studio,
+}) => {
+  test.slow();
+  const alone = await taken(studio);
+  const list = studio.getByRole('region', { name: 'Shopping list' });
+  const thread = async (): Promise<number> =>
+    Number.parseFloat(
+      /about ([\d.]+)/.exec((await list.getByText(/^Thread/).textContent()) ?? '')?.[1] ?? '',
+    );
+  await expect(list).toBeVisible();
+  const forOne = await thread();
+
+  await studio.getByText('With caps from the shelf').click();
+  await studio.getByRole('spinbutton', { name: 'Tenor horn’s cap' }).fill('2');
+  // A visor of two layers for each of the two.
+  await expect(piece(studio, 'Tenor horn’s cap: visor')).toHaveCount(4);
+  await expect(piece(studio, 'Cornet’s cap: tip')).toHaveCount(1);
+  await expect(studio.locator('.laid.wrong')).toHaveCount(0);
+  expect(await taken(studio)).toBeGreaterThan(alone);
+  // Every cloth is laid at five widths for the list.
+  await expect(list.getByText('For Cornet’s cap, 2 × Tenor horn’s cap.')).toBeVisible({ timeout: 60_000 });
+  expect(await thread()).toBeGreaterThan(2 * forOne);
+
+  await studio.getByRole('spinbutton', { name: 'Tenor horn’s cap' }).fill('0');
+  await expect(piece(studio, 'Visor')).toHaveCount(2);
+  await expect.poll(() => taken(studio)).toBe(alone);
+});

@@ -2,6 +2,7 @@ import type { Pattern } from '../pattern/pattern.ts';
 import type { Cloth, Notion } from '../pattern/piece.ts';
 import type { SeamReport } from '../pattern/seam-check.ts';
 import type { Unit } from '../units.ts';
+import { say } from '../words.ts';
 import { toBuy } from './buying.ts';
 import type { Cloths } from './cloth.ts';
 import { kindOf } from './kinds.ts';
@@ -27,9 +28,14 @@ export interface ClothItem {
   readonly cost: number | null;
 }
 
+/** A notion, and for how many caps it is needed. */
+export interface NeededNotion extends Notion {
+  readonly times: number;
+}
+
 export interface ShoppingList {
   readonly cloths: readonly ClothItem[];
-  readonly notions: readonly Notion[];
+  readonly notions: readonly NeededNotion[];
   /** mm, an estimate. */
   readonly thread: number;
   /** Of all cloths that have a price; null where none has. */
@@ -41,10 +47,16 @@ export type Needs = Readonly<
   Partial<Record<Cloth, { readonly own: ClothNeed; readonly common: readonly ClothNeed[] }>>
 >;
 
-/** What to buy for one cap. */
+/** A cap to buy for. */
+export interface CapToBuyFor {
+  readonly cutting: Pattern;
+  readonly seams: readonly SeamReport[];
+  readonly count: number;
+}
+
+/** What to buy for some caps, of which the needs were laid together. */
 export const shoppingList = (
-  pattern: Pattern,
-  seams: readonly SeamReport[],
+  caps: readonly CapToBuyFor[],
   cloths: Cloths,
   needs: Needs,
   unit: Unit,
@@ -58,8 +70,20 @@ export const shoppingList = (
   const priced = items.flatMap(({ cost }) => (cost === null ? [] : [cost]));
   return {
     cloths: items,
-    notions: pattern.pieces.flatMap(({ notions = [] }) => notions),
-    thread: threadFor(seams),
+    notions: notionsOf(caps, unit),
+    thread: caps.reduce((sum, { seams, count }) => sum + count * threadFor(seams), 0),
     cost: priced.length === 0 ? null : priced.reduce((sum, cost) => sum + cost, 0),
   };
+};
+
+/** What is the same for several caps stands on the list once. */
+const notionsOf = (caps: readonly CapToBuyFor[], unit: Unit): readonly NeededNotion[] => {
+  const needed = new Map<string, NeededNotion>();
+  for (const { cutting, count } of caps) {
+    for (const notion of cutting.pieces.flatMap(({ notions = [] }) => notions)) {
+      const key = `${notion.name}: ${say(notion.size, unit)}`;
+      needed.set(key, { ...notion, times: (needed.get(key)?.times ?? 0) + count });
+    }
+  }
+  return [...needed.values()];
 };

@@ -28,7 +28,7 @@ export const LayDownload = () => {
         date: today(),
         unit: wish.unit,
       };
-      const lays = await laysOf(capsNow(), good.cloths, layNow().lay);
+      const lays = await laysOf(await capsNow(), good.cloths, layNow().lay);
       hand(await makePdf(laySet(lays, heading)), `${fileName(heading.cap)}, cutting lay.pdf`);
       setWork('done');
     } catch (error) {

@@ -12,6 +12,8 @@ import { Measure } from '../controls/Measure.tsx';
 import { lengthNotation } from '../controls/notation.ts';
 import { Switch } from '../controls/Switch.tsx';
 import { Figures, Said } from '../Said.tsx';
+import { Besides } from './Besides.tsx';
+import { CapCount } from './CapCount.tsx';
 import { LayDownload } from './LayDownload.tsx';
 import { betterLay, chooseCloth, freeAll, keepLay, putCaps, stopLaying } from './lay-now.ts';
 import { ScrapForm } from './ScrapForm.tsx';
@@ -20,7 +22,7 @@ import { useLay } from './use-lay.ts';
 /** Which cloth is laid, how it lies, what it takes. */
 export const LayForm = () => {
   useEffect(keepLay, []);
-  const { cloth, lay, caps, pins, progress } = useLay();
+  const { cloth, lay, here, pins, progress } = useLay();
   const onScraps = useStudio((s) => s.wish.cloths[cloth].scraps.length > 0);
   return (
     <section className="lay-form" aria-label="Cutting lay">
@@ -38,7 +40,8 @@ export const LayForm = () => {
           />
         </>
       )}
-      <Caps count={caps} />
+      <CapCount label="Caps in this lay" least={1} count={here} onCount={putCaps} />
+      <Besides />
       <ScrapForm cloth={cloth} />
       {lay && <Answer lay={lay} />}
       <div className="actions">
@@ -62,30 +65,6 @@ export const LayForm = () => {
         )}
       </div>
     </section>
-  );
-};
-
-const MOST_CAPS = 20;
-
-/** How many of this cap are cut from the same cloth: a whole band's. */
-const Caps = ({ count }: { readonly count: number }) => {
-  const id = useId();
-  return (
-    <div className="control">
-      <label htmlFor={id}>Caps in this lay</label>
-      <input
-        id={id}
-        className="figures"
-        type="number"
-        min={1}
-        max={MOST_CAPS}
-        value={count}
-        onChange={({ target }) => {
-          const caps = target.valueAsNumber;
-          if (Number.isInteger(caps) && caps >= 1 && caps <= MOST_CAPS) putCaps(caps);
-        }}
-      />
-    </div>
   );
 };
 

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { lengthBought, toBuy } from '../../cloth/buying.ts';
+import { capsInWords } from '../../cloth/cap-names.ts';
 import {
   type ClothItem,
   type ClothNeed,
@@ -9,53 +10,60 @@ import {
 } from '../../cloth/shopping.ts';
 import { threadWords } from '../../cloth/thread.ts';
 import { clothNames } from '../../drawing/cut-words.ts';
-import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { formatLength, type Unit } from '../../units.ts';
-import { say } from '../../words.ts';
-import { Figures, Said } from '../Said.tsx';
+import { Figures } from '../Said.tsx';
+import { type CapToCut, capsToCut } from './caps-to-cut.ts';
 import { needsOf } from './needs.ts';
-import { shoppingText } from './shopping-text.ts';
+import { notionWords, shoppingText } from './shopping-text.ts';
+import { useLay } from './use-lay.ts';
 
 /** Laying for the list waits for this rest, ms. */
 const REST = 600;
 
 /** What to buy: every cloth at the widths that shops have, and all that is not cloth. */
 export const Shopping = () => {
-  const draft = useStudio((s) => derived(s.good).draft);
+  const good = useStudio((s) => s.good);
+  const shelf = useStudio((s) => s.shelf);
   const unit = useStudio((s) => s.wish.unit);
-  const name = useStudio((s) => s.good.cap.name);
-  const [needs, setNeeds] = useState<Needs | null>(null);
+  const { here, besides } = useLay();
+  const [found, setFound] = useState<{ readonly caps: readonly CapToCut[]; readonly needs: Needs } | null>(
+    null,
+  );
   const [copied, setCopied] = useState(false);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is cut together is read from the shelf.
   useEffect(() => {
-    if (draft === null) return;
     const stop = new AbortController();
-    const timer = setTimeout(() => {
-      // What to buy is told for one cap.
-      const caps = [{ name: draft.spec.cap.name, cutting: draft.cutting, count: 1 }];
-      needsOf(caps, draft.spec.cloths, unit, stop.signal).then(setNeeds, () => {});
-    }, REST);
+    const reckon = async (): Promise<void> => {
+      const { caps } = await capsToCut({ here, besides });
+      setFound({ caps, needs: await needsOf(caps, good.cloths, unit, stop.signal) });
+    };
+    const timer = setTimeout(() => reckon().catch(() => {}), REST);
     return () => {
       clearTimeout(timer);
       stop.abort();
     };
-  }, [draft, unit]);
-  if (draft === null || needs === null) return <p className="help">Reckoning what to buy…</p>;
-  const list = shoppingList(draft.cutting, draft.seams, draft.spec.cloths, needs, unit);
+  }, [good, shelf, here, besides, unit]);
+  if (found === null) return <p className="help">Reckoning what to buy…</p>;
+  const { caps, needs } = found;
+  const list = shoppingList(caps, good.cloths, needs, unit);
   const copy = async (): Promise<void> => {
-    await navigator.clipboard.writeText(shoppingText(list, name, unit));
+    await navigator.clipboard.writeText(shoppingText(list, caps, unit));
     setCopied(true);
   };
   return (
     <section className="shopping" aria-label="Shopping list">
       <h3>Shopping list</h3>
+      {capCount(caps) > 1 && <p className="help">For {capsInWords(caps)}.</p>}
       <ClothTable list={list} unit={unit} />
       <ul>
-        {list.notions.map((notion) => (
-          <li key={notion.name + say(notion.size, unit)}>
-            {notion.name}: <Said words={notion.size} />
-          </li>
-        ))}
+        {list.notions
+          .map((notion) => notionWords(notion, unit))
+          .map((text) => (
+            <li key={text}>
+              <Figures text={text} />
+            </li>
+          ))}
         <li>
           Thread: about <Figures text={threadWords(list.thread, unit)} />
         </li>
@@ -77,6 +85,8 @@ export const Shopping = () => {
     </section>
   );
 };
+
+const capCount = (caps: readonly CapToCut[]): number => caps.reduce((sum, { count }) => sum + count, 0);
 
 const widthWords = (mm: number, unit: Unit): string =>
   unit === 'cm' ? `${Math.round(mm / 10)} cm` : formatLength(mm, unit);

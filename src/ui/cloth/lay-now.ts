@@ -2,19 +2,23 @@ import { type ClothLay, clothLay, withPlacement } from '../../cloth/cloth-lay.ts
 import type { LayAnswer, LayOrder } from '../../cloth/lay-messages.ts';
 import { type LayPiece, layPieces } from '../../cloth/lay-pieces.ts';
 import { layTask } from '../../cloth/lay-task.ts';
-import type { LayCap, LayWish } from '../../cloth/lay-wish.ts';
+import type { LayWish } from '../../cloth/lay-wish.ts';
 import type { Placement } from '../../nesting/task.ts';
 import type { Cloth } from '../../pattern/piece.ts';
-import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
+import { type CapToCut, capsToCut } from './caps-to-cut.ts';
 
 /** The cutting lay on the table. */
 export interface LayNow {
   readonly cloth: Cloth;
   /** Null until the first answer is there. */
   readonly lay: ClothLay | null;
-  /** How many caps are laid together. */
-  readonly caps: number;
+  /** How many of the cap on the table are laid together. */
+  readonly here: number;
+  /** How many of each cap of the shelf are laid with it, by their numbers. */
+  readonly besides: Readonly<Record<number, number>>;
+  /** The names of those that cannot be sewn in this cloth. */
+  readonly unsewn: readonly string[];
   /** What has been put down by hand, and stays. */
   readonly pins: readonly Placement[];
   /** Part of the time that bettering has used; null while it rests. */
@@ -22,7 +26,16 @@ export interface LayNow {
   readonly message: string | null;
 }
 
-let now: LayNow = { cloth: 'outer', lay: null, caps: 1, pins: [], progress: null, message: null };
+let now: LayNow = {
+  cloth: 'outer',
+  lay: null,
+  here: 1,
+  besides: {},
+  unsewn: [],
+  pins: [],
+  progress: null,
+  message: null,
+};
 const listeners = new Set<() => void>();
 
 const tell = (change: Partial<LayNow>): void => {
@@ -42,26 +55,30 @@ const TIME = 20_000;
 const SEED = 1;
 
 let worker: Worker | null = null;
+/** Which laying is the latest: an earlier one that still waits for its caps comes too late. */
+let latest = 0;
 
 /** Stops bettering and keeps the best so far. */
 export const stopLaying = (): void => {
+  latest++;
+  rest();
+};
+
+const rest = (): void => {
   worker?.terminate();
   worker = null;
   if (now.progress !== null) tell({ progress: null });
 };
 
-/** What is cut together of a cloth now: the cap on the table, as many times as wished. Nothing while it cannot be sewn. */
-export const capsNow = (): readonly LayCap[] => {
-  const { good } = useStudio.getState();
-  const { draft } = derived(good);
-  return draft === null ? [] : [{ name: good.cap.name, cutting: draft.cutting, count: now.caps }];
-};
+/** What is cut together now. */
+export const capsNow = async (): Promise<readonly CapToCut[]> => (await capsToCut(now)).caps;
 
 /** Lays the chosen cloth anew round what was put down by hand; betters it for a while if wanted. */
-const layAnew = (time: number): void => {
+const layAnew = async (time: number): Promise<void> => {
   stopLaying();
-  const caps = capsNow();
-  if (caps.length === 0) return;
+  const turn = latest;
+  const { caps, unsewn } = await capsToCut(now);
+  if (turn !== latest || caps.length === 0) return;
   const spec = useStudio.getState().good.cloths[now.cloth];
   const wish = { caps, cloth: now.cloth, spec };
   const pieces = layPieces(wish);
@@ -73,7 +90,7 @@ const layAnew = (time: number): void => {
     take({ kind: 'failed', message: 'The pieces could not be laid: please reload the page.' }, wish, pieces),
   );
   worker.postMessage(order);
-  tell({ pins, message: null, progress: time > 0 ? 0 : null });
+  tell({ pins, unsewn, message: null, progress: time > 0 ? 0 : null });
 };
 
 const take = (answer: LayAnswer, wish: LayWish, pieces: readonly LayPiece[]): void => {
@@ -82,39 +99,45 @@ const take = (answer: LayAnswer, wish: LayWish, pieces: readonly LayPiece[]): vo
   } else if (answer.kind === 'progress') {
     tell({ progress: answer.done });
   } else {
-    stopLaying();
+    rest();
     if (answer.kind === 'failed') tell({ message: answer.message });
   }
 };
 
-export const betterLay = (): void => layAnew(TIME);
+export const betterLay = (): void => void layAnew(TIME);
 
 export const chooseCloth = (cloth: Cloth): void => {
   if (cloth === now.cloth) return;
   tell({ cloth, lay: null, pins: [] });
-  layAnew(0);
+  void layAnew(0);
 };
 
-export const putCaps = (caps: number): void => {
-  tell({ caps, pins: [] });
-  layAnew(0);
+export const putCaps = (here: number): void => {
+  tell({ here, pins: [] });
+  void layAnew(0);
+};
+
+/** Lays so many of a cap of the shelf with the one on the table. */
+export const putBeside = (id: number, count: number): void => {
+  tell({ besides: { ...now.besides, [id]: count }, pins: [] });
+  void layAnew(0);
 };
 
 /** Puts a piece down where a hand let it go, and lays the rest round it. */
 export const pinPiece = (placement: Placement): void => {
   const pins = [...now.pins.filter(({ piece }) => piece !== placement.piece), placement];
   tell({ pins, lay: now.lay && withPlacement(now.lay, placement) });
-  layAnew(0);
+  void layAnew(0);
 };
 
 export const freePiece = (id: string): void => {
   tell({ pins: now.pins.filter(({ piece }) => piece !== id) });
-  layAnew(0);
+  void layAnew(0);
 };
 
 export const freeAll = (): void => {
   tell({ pins: [] });
-  layAnew(0);
+  void layAnew(0);
 };
 
 /** Cloth is laid once the hand has rested this long, ms. */
@@ -123,11 +146,12 @@ const REST = 300;
 /** Lays again whenever cap or cloth have changed and rest, for as long as the Cloth stage is open. Returns how to stop. */
 export const keepLay = (): (() => void) => {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  layAnew(0);
+  void layAnew(0);
   const stop = useStudio.subscribe((state, before) => {
-    if (state.good === before.good && !(state.moving === null && before.moving !== null)) return;
+    const changed = state.good !== before.good || state.shelf !== before.shelf;
+    if (!changed && !(state.moving === null && before.moving !== null)) return;
     clearTimeout(timer);
-    if (state.moving === null || state.good !== before.good) timer = setTimeout(() => layAnew(0), REST);
+    if (state.moving === null || changed) timer = setTimeout(() => void layAnew(0), REST);
   });
   return () => {
     clearTimeout(timer);

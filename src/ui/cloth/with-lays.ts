@@ -6,7 +6,7 @@ import { laysOf } from './needs.ts';
 
 /** The sheets of the pattern with the cutting lays of the same cap after them. */
 export const sheetsWithLays = async (set: SheetSet): Promise<SheetSet> => {
-  const caps = capsNow();
+  const caps = await capsNow();
   const { good } = useStudio.getState();
   return caps.length === 0 ? set : withLays(set, await laysOf(caps, good.cloths, layNow().lay));
 };

@@ -1,0 +1,31 @@
+import { useStudio } from '../../state/studio.ts';
+import { CapCount } from './CapCount.tsx';
+import { putBeside } from './lay-now.ts';
+import { useLay } from './use-lay.ts';
+
+/** Which caps of the shelf are cut from the same cloth, and how many of each. */
+export const Besides = () => {
+  const shelf = useStudio((s) => s.shelf);
+  const { besides, unsewn } = useLay();
+  if (shelf.length === 0) return null;
+  return (
+    <details>
+      <summary>With caps from the shelf</summary>
+      {shelf.map(({ id, wish }) => (
+        <CapCount
+          key={id}
+          label={wish.spec?.cap?.name?.trim() || 'A cap without a name'}
+          least={0}
+          count={besides[id] ?? 0}
+          onCount={(count) => putBeside(id, count)}
+        />
+      ))}
+      <p className="help">All are cut from this cloth: its thickness and its shrinkage count for each.</p>
+      {unsewn.map((name) => (
+        <p className="problem" key={name}>
+          {name} cannot be sewn in this cloth. Take it to the table to see why.
+        </p>
+      ))}
+    </details>
+  );
+};

@@ -1,0 +1,70 @@
+import type { Cloths } from '../../cloth/cloth.ts';
+import type { LayCap } from '../../cloth/lay-wish.ts';
+import type { Draft } from '../../design/derive.ts';
+import type { Spec } from '../../design/spec.ts';
+import type { SeamReport } from '../../pattern/seam-check.ts';
+import { derived } from '../../state/derived.ts';
+import { openShelved } from '../../state/shelf.ts';
+import type { Shelved } from '../../state/shelved.ts';
+import { useStudio } from '../../state/studio.ts';
+
+/** A cap that is cut, with the seams that its thread is reckoned from. */
+export interface CapToCut extends LayCap {
+  readonly seams: readonly SeamReport[];
+}
+
+export interface CapsToCut {
+  readonly caps: readonly CapToCut[];
+  /** The names of those that cannot be sewn in this cloth. */
+  readonly unsewn: readonly string[];
+}
+
+/** How many are cut together: of the cap on the table, and of caps of the shelf by their numbers. */
+export interface CapCounts {
+  readonly here: number;
+  readonly besides: Readonly<Record<number, number>>;
+}
+
+/**
+ * What is cut together: the cap on the table and the chosen caps of the shelf, all of the cloths on the table, whose
+ * thickness and shrinkage count for all. Nothing while the cap on the table cannot be sewn.
+ */
+export const capsToCut = async ({ here, besides }: CapCounts): Promise<CapsToCut> => {
+  const { good, shelf } = useStudio.getState();
+  const caps: CapToCut[] = [];
+  const unsewn: string[] = [];
+  const take = (spec: Spec, count: number): void => {
+    const { draft } = derived(spec);
+    if (draft === null) unsewn.push(spec.cap.name);
+    else caps.push(cut(draft, count));
+  };
+  take(good, here);
+  for (const cap of shelf) {
+    const count = besides[cap.id] ?? 0;
+    // Each is a piece of work of its own, so that the hand is not held up.
+    if (count > 0) take(await inCloths(cap, good.cloths), count);
+  }
+  return { caps, unsewn };
+};
+
+const cut = ({ spec, cutting, seams }: Draft, count: number): CapToCut => ({
+  name: spec.cap.name,
+  cutting,
+  seams,
+  count,
+});
+
+/** The last of each cap, so that it is drafted once for the same cloths. */
+const known = new WeakMap<Shelved, Spec>();
+
+const inCloths = async (cap: Shelved, cloths: Cloths): Promise<Spec> => {
+  const last = known.get(cap);
+  if (last?.cloths === cloths) return last;
+  const { good } = await openShelved(cap);
+  await aPause();
+  const spec = { ...good, cloths };
+  known.set(cap, spec);
+  return spec;
+};
+
+const aPause = (): Promise<void> => new Promise((done) => setTimeout(done));
