@@ -1,4 +1,5 @@
 import type { Sheet } from './sheet.ts';
+import { isOverRim } from './stitch.ts';
 
 const LEAST_SLANT = 0.25;
 
@@ -7,34 +8,46 @@ export const FAR = 1e4;
 
 /**
  * How far (mm, on the flat) each knot is from the left and the right rail, square to them, and from the first and the last ruling;
- * FAR where that ruling has no length. And how far along the strip it is.
+ * FAR where that ruling has no length, from all but the rim of a button or an eyelet, and from a rim that is no edge. And how
+ * far along the left and the right rail its ruling stands.
  */
-export const edgeDistances = ({ rows, columns, flat }: Sheet) => {
+export const edgeDistances = (sheet: Sheet) => {
+  const { rows, columns, flat, disc } = sheet;
   const edges = new Float32Array(4 * rows * columns);
-  const run = new Float32Array(rows * columns);
+  const runs = new Float32Array(2 * rows * columns);
   const gap = (p: number, q: number) =>
     Math.hypot(flat[2 * p]! - flat[2 * q]!, flat[2 * p + 1]! - flat[2 * q + 1]!);
   const last = columns - 1;
   const long = Array.from({ length: rows }, (_, row) => gap(row * columns, row * columns + last));
-  let reached = 0;
+  const [lefts, middles, rights] = [0, last >> 1, last].map(alongColumn) as [number[], number[], number[]];
+  const whole = middles.at(-1)!;
+  const over = isOverRim(sheet);
+  const overBoth = over && !(long[0]! > 1);
   for (let row = 0; row < rows; row++) {
     const foot = row * columns;
-    if (row > 0) {
-      const middle = last >> 1;
-      reached += gap(foot + middle, foot - columns + middle);
-    }
     const [left, right] = [slant(row, 0), slant(row, last)];
     for (let j = 0; j < columns; j++) {
       const k = foot + j;
       const share = j / last;
-      edges[4 * k] = long[row]! * share * left;
-      edges[4 * k + 1] = long[row]! * (1 - share) * right;
-      edges[4 * k + 2] = long[0]! > 1 ? reached : FAR;
-      run[k] = reached;
+      edges[4 * k] = disc || over ? FAR : long[row]! * share * left;
+      edges[4 * k + 1] = overBoth ? FAR : long[row]! * (1 - share) * right;
+      edges[4 * k + 2] = long[0]! > 1 && !disc ? middles[row]! : FAR;
+      edges[4 * k + 3] = long.at(-1)! > 1 && !disc ? whole - middles[row]! : FAR;
+      runs[2 * k] = lefts[row]!;
+      runs[2 * k + 1] = rights[row]!;
     }
   }
-  for (let k = 0; k < rows * columns; k++) edges[4 * k + 3] = long.at(-1)! > 1 ? reached - run[k]! : FAR;
-  return { edges, run };
+  return { edges, runs };
+
+  /** The way along a column of knots, row by row. */
+  function alongColumn(column: number): number[] {
+    const along = [0];
+    for (let row = 1; row < rows; row++) {
+      const k = row * columns + column;
+      along.push(along[row - 1]! + gap(k, k - columns));
+    }
+    return along;
+  }
 
   /** The sine between a ruling and its rail; where the two run together, as at the top of an arch, a good part of one. */
   function slant(row: number, column: number): number {

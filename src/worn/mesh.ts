@@ -13,7 +13,7 @@ export interface Mesh {
   readonly cloth: Float32Array;
   /** mm on the flat piece from the left and the right rail and from the first and the last ruling; FAR where there is no edge. */
   readonly edges: Float32Array;
-  /** mm along the strip, and what is stitched there: see stitch.ts. */
+  /** mm along the left rail and along the right one; what is stitched there (see stitch.ts); and from pleat to pleat, or 0. */
   readonly trim: Float32Array;
   /** Which of the parts it belongs to, and whether both its faces are outside (1) or one of them is the inside (0). */
   readonly part: Float32Array;
@@ -31,12 +31,14 @@ export interface Layer {
   readonly both: boolean;
 }
 
-/** Half the thickness of a visor and of a brim, mm: a stiffener or interlining between two covers. Our own, for the look. */
-const HALF_THICK = { visor: 1.4, brim: 0.7 } as const;
+/** Half of what is between the covers of a visor and of a brim, mm: a stiffener or interlining. Our own, for the look. */
+const HALF_CORE = { visor: 0.9, brim: 0.2 } as const;
+/** One cover of cloth that has not been measured, mm. */
+const USUAL_COVER = 0.5;
 
-/** Sheets as they are worn, beside the same sheets as they are drafted: places on the cloth are of the drafted ones. */
-export const meshOf = (sheets: readonly Sheet[], pieces: readonly Piece[]): Mesh => {
-  const layers = sheets.flatMap((sheet) => layersOf(sheet));
+/** Sheets as they are worn, in an outer cloth of some thickness (mm; 0 where it has not been measured). */
+export const meshOf = (sheets: readonly Sheet[], pieces: readonly Piece[], outer = 0): Mesh => {
+  const layers = sheets.flatMap((sheet) => layersOf(sheet, outer > 0 ? outer : USUAL_COVER));
   const parts = [...new Set(sheets.map(({ piece }) => piece))];
   const knots = layers.reduce((sum, { sheet }) => sum + sheet.rows * sheet.columns, 0);
   const mesh = {
@@ -44,7 +46,7 @@ export const meshOf = (sheets: readonly Sheet[], pieces: readonly Piece[]): Mesh
     normal: new Float32Array(3 * knots),
     cloth: new Float32Array(2 * knots),
     edges: new Float32Array(4 * knots),
-    trim: new Float32Array(2 * knots),
+    trim: new Float32Array(4 * knots),
     part: new Float32Array(2 * knots),
     index: new Uint32Array(layers.reduce((sum, { corners }) => sum + corners.length, 0)),
     parts,
@@ -55,12 +57,12 @@ export const meshOf = (sheets: readonly Sheet[], pieces: readonly Piece[]): Mesh
     mesh.position.set(sheet.at, 3 * first);
     mesh.normal.set(normals, 3 * first);
     mesh.cloth.set(alongGrain(sheet, pieces), 2 * first);
-    const { edges, run } = edgeDistances(sheet);
+    const { edges, runs } = edgeDistances(sheet);
     mesh.edges.set(edges, 4 * first);
     const part = parts.indexOf(sheet.piece);
+    const pleat = runs.at(-1)! / (pleatsOf(sheet, pieces) || Infinity);
     for (let k = 0; k < count; k++) {
-      mesh.trim[2 * (first + k)] = run[k]!;
-      mesh.trim[2 * (first + k) + 1] = stitch;
+      mesh.trim.set([runs[2 * k]!, runs[2 * k + 1]!, stitch, pleat], 4 * (first + k));
       mesh.part[2 * (first + k)] = part;
       mesh.part[2 * (first + k) + 1] = both ? 1 : 0;
     }
@@ -71,12 +73,13 @@ export const meshOf = (sheets: readonly Sheet[], pieces: readonly Piece[]): Mesh
   return mesh;
 };
 
-const layersOf = (sheet: Sheet): readonly Layer[] => {
+const layersOf = (sheet: Sheet, cover: number): readonly Layer[] => {
   const corners = trianglesIn(sheet);
   const normals = normalsOf(sheet, corners);
   const stitch = stitchOf(sheet);
-  if (!sheet.open) return [{ sheet, normals, corners, stitch, both: false }];
-  const half = sheet.piece.startsWith('visor') ? HALF_THICK.visor : HALF_THICK.brim;
+  // A disc lies on a copy that may be turned over, and has but one face.
+  if (!sheet.open) return [{ sheet, normals, corners, stitch, both: sheet.disc !== undefined }];
+  const half = cover + (sheet.piece.startsWith('visor') ? HALF_CORE.visor : HALF_CORE.brim);
   return [
     { ...shifted(sheet, normals, half), corners, stitch, both: true },
     { ...shifted(sheet, normals, -half), corners: turnedOver(corners), stitch, both: true },
@@ -108,6 +111,10 @@ const rimOf = (sheet: Sheet, normals: Float64Array, half: number): Layer => {
   const corners = trianglesIn(rim);
   return { sheet: rim, normals: normalsOf(rim, corners), corners, stitch: 0, both: true };
 };
+
+/** How many pleats are laid in a piece: evenly, so that they stand evenly when sewn. */
+const pleatsOf = ({ piece }: Sheet, pieces: readonly Piece[]): number =>
+  pieces.find(({ id }) => id === piece)?.marks.filter(({ kind }) => kind === 'pleat').length ?? 0;
 
 const alongGrain = ({ flat, piece }: Sheet, pieces: readonly Piece[]): Float64Array => {
   const grain = pieces.find(({ id }) => id === piece)?.grain;

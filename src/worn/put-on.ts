@@ -44,9 +44,11 @@ export const putOn = (
   const round = ovalByPart(ovalOfGirth(girth, head.ratio));
   const bend = bender(opening, round, sheets);
   const brim = brimOpeningOf(sheets);
-  const worn = sheets.map((sheet) =>
-    isOnOpening(sheet) ? openSheetOn(sheet, brim, round, girth) : { ...sheet, at: bend(sheet.at) },
-  );
+  const worn = sheets.map((sheet) => {
+    // A button on the axis is hard: it stays round.
+    if (sheet.piece === 'topButton') return sheet;
+    return isOnOpening(sheet) ? openSheetOn(sheet, brim, round, girth) : { ...sheet, at: bend(sheet.at) };
+  });
   return set(worn, isDrawnRound(opening));
 };
 

@@ -1,19 +1,25 @@
 import { boundsOf } from '../geometry/bounds.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Piece } from '../pattern/piece.ts';
+import { domed } from './domed.ts';
 import { normalsOf } from './normals.ts';
 import { placeOnSheet } from './on-sheet.ts';
 import type { Sheet } from './sheet.ts';
 
 /** How far a strap lies off its band, and a button off what it is sewn to, mm. Our own, for the look. */
 const [STRAP_OFF, BUTTON_OFF, BUTTON_RISE] = [1.5, 2.5, 2.5];
-const [EYELET_OFF, EYELET_RIM] = [0.6, 1.5];
+const EYELET_OFF = 0.6;
+/** The worked rim of an eyelet is so broad, mm. */
+export const EYELET_RIM = 1.5;
 const STRAP_STEP = 4;
 const BUTTON_STEPS = 20;
 
-/** The sheets with what is on them: eyelets and buttons where a piece has marks for them, and the strap from button to button. */
+/**
+ * The sheets with what is on them: eyelets and buttons where a piece has marks for them, the strap from button to button, and
+ * the button on top domed.
+ */
 export const trimmed = (sheets: readonly Sheet[], pieces: readonly Piece[]): readonly Sheet[] => [
-  ...sheets,
+  ...sheets.map((sheet) => (sheet.piece === 'topButton' ? domed(sheet) : sheet)),
   ...sheets.flatMap((sheet) => {
     const marks = pieces.find(({ id }) => id === sheet.piece)?.marks ?? [];
     const buttons = marks.filter((mark) => mark.kind === 'button');
@@ -65,13 +71,14 @@ const strapOn = (strap: Piece, from: Point, to: Point, lift: Lift): readonly She
 
 /** A round button, a little domed. */
 const buttonOn = (at: Point, r: number, piece: string, lift: Lift): readonly Sheet[] =>
-  discOn(at, r, piece, lift, BUTTON_OFF, BUTTON_RISE);
+  discOn('button', at, r, piece, lift, BUTTON_OFF, BUTTON_RISE);
 
 /** An eyelet's rim lies on the cloth round its hole. */
 const eyeletOn = (at: Point, hole: number, piece: string, lift: Lift): readonly Sheet[] =>
-  discOn(at, hole + EYELET_RIM, piece, lift, EYELET_OFF, 0);
+  discOn('eyelet', at, hole + EYELET_RIM, piece, lift, EYELET_OFF, 0);
 
 const discOn = (
+  disc: 'button' | 'eyelet',
   at: Point,
   r: number,
   piece: string,
@@ -90,7 +97,7 @@ const discOn = (
       }));
     }).map((row) => row.toReversed()),
     lift,
-  );
+  ).map((sheet) => ({ ...sheet, disc }));
 
 const netOver = (
   piece: string,

@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { ball } from '../../src/caps/ball/ball.ts';
+import { beret } from '../../src/caps/beret/beret.ts';
 import { flatTop } from '../../src/caps/flat-top/flat-top.ts';
+import type { Values } from '../../src/caps/parameter.ts';
+import type { Style } from '../../src/caps/style.ts';
 import { FAR } from '../../src/worn/edge-distances.ts';
 import { meshOf } from '../../src/worn/mesh.ts';
 import { putOn } from '../../src/worn/put-on.ts';
@@ -85,5 +89,74 @@ describe('the mesh of a flat-top cap', () => {
     expect(Math.max(...mesh.index)).toBeLessThan(count);
     expect(mesh.index.length % 3).toBe(0);
     for (const value of mesh.position) expect(Number.isFinite(value)).toBe(true);
+  });
+});
+
+/** The mesh of a cap that is worn, with what is sewn on it. */
+const wornMesh = (style: Style, values: Partial<Values>, outer = 0) => {
+  const { sheets: drafted, draft, head } = assembled(style, values, HEADS[3]!);
+  const all = trimmed(putOn(drafted, draft, head).sheets, draft.pattern.pieces);
+  return { sheets: all, draft, mesh: meshOf(all, draft.pattern.pieces, outer) };
+};
+
+describe('what is sewn on a cap', () => {
+  test('is a button on top that stays round and is domed, and an eyelet in every gore', () => {
+    const { sheets: all, draft } = wornMesh(ball, { topButtonDiameter: 20 });
+    const [button] = all.filter(({ disc }) => disc === 'button');
+    const { rows, columns, at } = button!;
+    const place = (row: number, column: number) => [...at.slice(3 * (row * columns + column)).slice(0, 3)];
+    const [, , middle] = place(0, 0);
+    for (let row = 0; row < rows; row++) {
+      const [x, y, low] = place(row, columns - 1);
+      expect(Math.hypot(x!, y!)).toBeCloseTo(10, 6);
+      // Half-way out a parabola has come down by a quarter of its height, and a cone by half.
+      const [, , half] = place(row, (columns - 1) / 2);
+      expect((middle! - half!) / (middle! - low!)).toBeCloseTo(0.25, 1);
+    }
+    const eyelets = all.filter(({ disc }) => disc === 'eyelet');
+    const gores = draft.pattern.pieces.filter(({ marks }) => marks.some(({ kind }) => kind === 'eyelet'));
+    expect(eyelets.length).toBe(gores.reduce((sum, { cuts }) => sum + cuts[0]!.count, 0));
+  });
+
+  test('is a fold for each pleat, as many as are marked', () => {
+    const { mesh: pleated, draft } = wornMesh(flatTop, { crownGather: 0.3, gatherAs: 'pleats', pleats: 3 });
+    const marked = draft.pattern.pieces.find(({ id }) => id.startsWith('sideBand'))!;
+    expect(marked.marks.filter(({ kind }) => kind === 'pleat').length).toBe(3);
+    let seen = 0;
+    for (let k = 0; k < pleated.position.length / 3; k++) {
+      const step = pleated.trim[4 * k + 3]!;
+      if (!pleated.parts[pleated.part[2 * k]!]!.startsWith('sideBand')) expect(step).toBe(0);
+      else if (pleated.edges[4 * k + 3]! < 1e-3) {
+        seen++;
+        expect(pleated.trim[4 * k + 1]! / step).toBeCloseTo(3, 3);
+      }
+    }
+    expect(seen).toBeGreaterThan(0);
+  });
+
+  test('has no seam at the rim of one gathered disc, and is drawn up at its band', () => {
+    const { mesh: gathered } = wornMesh(beret, { beretCrown: 'gathered' });
+    const [rim, band] = [new Set<number>(), new Set<number>()];
+    for (let k = 0; k < gathered.position.length / 3; k++) {
+      if (gathered.parts[gathered.part[2 * k]!] !== 'tip') continue;
+      rim.add(gathered.edges[4 * k]!);
+      band.add(gathered.edges[4 * k + 1]!);
+    }
+    expect([...rim]).toEqual([FAR]);
+    expect(Math.min(...band)).toBeCloseTo(0, 3);
+  });
+
+  test('makes a visor as much thicker as its two covers are', () => {
+    const thicknessIn = (outer: number) => {
+      const { mesh: one, sheets: all } = wornMesh(flatTop, {}, outer);
+      const visor = all.find(({ piece }) => piece === 'visor')!;
+      const first = one.part.findIndex((part, i) => i % 2 === 0 && one.parts[part] === 'visor') / 2;
+      // The ends run out into a point; in the middle it is as thick as anywhere.
+      const over = first + (visor.rows >> 1) * visor.columns + 1;
+      const under = over + visor.rows * visor.columns;
+      const apart = (c: number) => one.position[3 * over + c]! - one.position[3 * under + c]!;
+      return Math.hypot(apart(0), apart(1), apart(2));
+    };
+    expect(thicknessIn(2) - thicknessIn(0.5)).toBeCloseTo(2 * 1.5, 3);
   });
 });

@@ -114,7 +114,7 @@ export const openScene = (canvas: HTMLCanvasElement): Scene | null => {
         normal: { size: 3, data: normal },
         cloth: { size: 2, data: places },
         edges: { size: 4, data: edges },
-        trim: { size: 2, data: trim },
+        trim: { size: 4, data: trim },
         part: { size: 2, data: part },
         index: { data: index },
       });

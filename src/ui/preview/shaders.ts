@@ -1,3 +1,5 @@
+import { EYELET_RIM } from '../../worn/trimmed.ts';
+
 /** Where a corner is in the picture: a far eye, so that a front view is a true elevation. */
 const PLACED = `
 uniform mat3 uAxes;
@@ -27,21 +29,23 @@ in vec3 position;
 in vec3 normal;
 in vec2 cloth;
 in vec4 edges;
-in vec2 trim;
+in vec4 trim;
 in vec2 part;
 out vec3 vNormal;
 out vec2 vCloth;
 out vec4 vEdges;
-out float vRun;
+out vec2 vRuns;
 flat out float vStitch;
+flat out float vPleat;
 flat out vec2 vPart;
 ${PLACED}
 void main() {
   vNormal = uAxes * normal;
   vCloth = cloth;
   vEdges = edges;
-  vRun = trim.x;
-  vStitch = trim.y;
+  vRuns = trim.xy;
+  vStitch = trim.z;
+  vPleat = trim.w;
   vPart = part;
   gl_Position = placed(position);
 }`;
@@ -51,8 +55,9 @@ precision highp float;
 in vec3 vNormal;
 in vec2 vCloth;
 in vec4 vEdges;
-in float vRun;
+in vec2 vRuns;
 flat in float vStitch;
+flat in float vPleat;
 flat in vec2 vPart;
 uniform vec3 uCloth;
 uniform vec3 uLining;
@@ -84,23 +89,29 @@ vec3 woven() {
   return uCloth;
 }
 
-float dashed(float mm, float at) {
+/** Stitches in a line so far from an edge, by the way along it. */
+float dashed(float mm, float at, float run) {
   float fine = max(fwidth(mm), 1e-5);
   float on = 1.0 - smoothstep(0.3, 1.0, abs(mm - at) / fine);
-  return on * smoothstep(0.3, 0.38, abs(fract(vRun / 4.5) - 0.5) * 1.4) * clear(fine, 3.0);
+  return on * smoothstep(0.3, 0.38, abs(fract(run / 4.5) - 0.5) * 1.4) * clear(fine, 3.0);
 }
 
-/** Stitches along the rails, in rows from the outer edge, or the folds of cloth that is drawn up. */
+/** Stitches along the rails, in rows from the outer edge, the folds of cloth that is drawn up, or the hole of an eyelet. */
 float stitched() {
   if (vStitch < 0.5) return 0.0;
-  if (vStitch < 1.5) return max(dashed(vEdges.x, 2.5), dashed(vEdges.y, 2.5));
+  if (vStitch < 1.5) return max(dashed(vEdges.x, 2.5, vRuns.x), dashed(vEdges.y, 2.5, vRuns.y));
+  float run = mix(vRuns.x, vRuns.y, vEdges.x / max(vEdges.x + vEdges.y, 1e-3));
   if (vStitch < 2.5) {
     float row = floor((vEdges.y - 6.0) / 7.0 + 0.5);
-    return vEdges.x < 8.0 || row < 0.0 ? 0.0 : dashed(vEdges.y, 6.0 + 7.0 * row);
+    return vEdges.x < 8.0 || row < 0.0 ? 0.0 : dashed(vEdges.y, 6.0 + 7.0 * row, run);
   }
-  float near = max(0.0, 1.0 - min(vEdges.x, vEdges.y) / 18.0);
-  float fold = abs(fract(vRun / 9.0 + 0.08 * sin(vRun / 5.0)) - 0.5) * 9.0;
-  return (1.0 - smoothstep(0.5, 1.6, fold / max(fwidth(vRun), 1e-5))) * near;
+  if (vStitch > 3.5) return 1.7 * smoothstep(-0.5, 0.5, (vEdges.y - ${EYELET_RIM.toFixed(1)}) / max(fwidth(vEdges.y), 1e-5));
+  float near = max(0.0, 1.0 - vEdges.y / 18.0);
+  float fine = max(fwidth(vRuns.y), 1e-5);
+  float fold = vPleat > 0.0
+    ? abs(fract(vRuns.y / vPleat) - 0.5) * vPleat
+    : abs(fract(vRuns.y / 9.0 + 0.08 * sin(vRuns.y / 5.0)) - 0.5) * 9.0;
+  return (1.0 - smoothstep(0.5, 1.6, fold / fine)) * (vPleat > 0.0 ? 1.7 * step(0.001, near) : near);
 }
 
 void main() {

@@ -200,14 +200,14 @@ interface Built {
   readonly extent: ReturnType<typeof extentOf>;
 }
 
-const built = ({ sheets, head, pattern }: WornNow, before: Built | null): Built => {
+const built = ({ sheets, head, pattern, outer }: WornNow, before: Built | null): Built => {
   const sameHead =
     before !== null &&
     before.headOf.top === head.top &&
     before.headOf.halfLength === head.halfLength &&
     before.headOf.halfBreadth === head.halfBreadth;
   return {
-    cloth: meshOf(sheets, pattern.pieces),
+    cloth: meshOf(sheets, pattern.pieces, outer),
     head: sameHead ? before.head : headMesh(head),
     headOf: head,
     extent: extentOf(sheets, head),

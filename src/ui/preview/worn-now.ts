@@ -11,6 +11,8 @@ import { trimmed } from '../../worn/trimmed.ts';
 /** A cap as it is worn, with the pieces that it is made of. */
 export interface WornNow extends Worn {
   readonly pattern: Pattern;
+  /** How thick the outer cloth is, mm; 0 where it has not been measured. */
+  readonly outer: number;
   readonly spec: Spec;
 }
 
@@ -24,7 +26,7 @@ export const wornNow = (spec: Spec, tilted: boolean): WornNow | null => {
   const form = styleOf(spec.cap.style).form(draft.values, draft.head);
   const { pattern } = draft;
   const on = putOn(assemble(form, pattern.pieces), draft, draft.head, tilted);
-  const worn = { ...on, sheets: trimmed(on.sheets, pattern.pieces), pattern, spec };
+  const worn = { ...on, sheets: trimmed(on.sheets, pattern.pieces), pattern, outer: draft.turn.outer, spec };
   last = { spec, tilted, worn };
   return worn;
 };
