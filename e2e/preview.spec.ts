@@ -363,4 +363,87 @@ test.describe('on a phone', () => {
       expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(24);
     }
   });
+
+  test('one finger turns it, and two draw it nearer and push it away', async ({ studio }) => {
+    test.setTimeout(90_000);
+    await show(studio);
+    await worn(studio).getByRole('button', { name: 'Front', exact: true }).click();
+    await still(studio);
+    const box = (await model(studio).boundingBox())!;
+    const touch = await fingers(studio, { x: box.x + box.width / 2, y: box.y + box.height / 2 });
+    const before = await silhouette(studio);
+    // From the front a cap is as broad on either hand.
+    expect(before.lopsided).toBeLessThan(0.02);
+
+    await touch.drawn([[-10], [-40]]);
+    await still(studio);
+    const turned = await silhouette(studio);
+    expect(turned.lopsided).toBeGreaterThan(0.04);
+
+    await worn(studio).getByRole('button', { name: 'Front', exact: true }).click();
+    await still(studio);
+    await touch.drawn([
+      [-60, 60],
+      [-30, 30],
+    ]);
+    await still(studio);
+    const farther = await silhouette(studio);
+    expect(farther.area / before.area).toBeLessThan(0.8);
+    // Fingers that come together about the middle turn nothing.
+    expect(farther.lopsided).toBeLessThan(0.02);
+
+    await touch.drawn([
+      [-30, 30],
+      [-60, 60],
+    ]);
+    await still(studio);
+    const nearer = await silhouette(studio);
+    expect(nearer.area / farther.area).toBeGreaterThan(1.3);
+  });
 });
+
+/** The share of the picture that is painted, and the share of that which has nothing facing it across the middle. */
+const silhouette = (page: Page): Promise<{ readonly area: number; readonly lopsided: number }> =>
+  model(page)
+    .locator('canvas')
+    .evaluate(async (canvas: HTMLCanvasElement) => {
+      // As above: the picture is only there within its own frame. A wheel turned by nothing paints it as it is.
+      canvas.dispatchEvent(new WheelEvent('wheel', { deltaY: 0, cancelable: true }));
+      await new Promise((done) => requestAnimationFrame(done));
+      const { width, height } = canvas;
+      const copy = new OffscreenCanvas(width, height).getContext('2d')!;
+      copy.drawImage(canvas, 0, 0);
+      const { data } = copy.getImageData(0, 0, width, height);
+      const isSolid = (x: number, y: number) => data[4 * (y * width + x) + 3]! > 128;
+      let [solid, alone] = [0, 0];
+      for (let y = 0; y < height; y++)
+        for (let x = 0; x < width; x++) {
+          if (!isSolid(x, y)) continue;
+          solid++;
+          if (!isSolid(width - 1 - x, y)) alone++;
+        }
+      return { area: solid / (width * height), lopsided: alone / solid };
+    });
+
+/** Fingers side by side on a place of the screen: put down at the first of some distances from it, in pixels to the right, drawn to the last and lifted. */
+const fingers = async (page: Page, middle: { readonly x: number; readonly y: number }) => {
+  const devtools = await page.context().newCDPSession(page);
+  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', rights: readonly number[]) =>
+    devtools.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints: rights.map((right, id) => ({ x: middle.x + right, y: middle.y, id })),
+    });
+  const STEPS = 6;
+  return {
+    drawn: async ([from, to]: readonly [readonly number[], readonly number[]]): Promise<void> => {
+      await send('touchStart', from);
+      for (let i = 1; i <= STEPS; i++) {
+        await send(
+          'touchMove',
+          from.map((right, id) => right + ((to[id]! - right) * i) / STEPS),
+        );
+      }
+      await send('touchEnd', []);
+    },
+  };
+};

@@ -6,7 +6,8 @@ import { type Box, boxesMeet, boxUnion } from '../geometry/box.ts';
 import { point } from '../geometry/point.ts';
 import { say, words } from '../words.ts';
 import { clippedLine } from './clipped.ts';
-import { type CoverContent, coverBlock, coverSheets, coverTag } from './cover/cover.ts';
+import { type CoverContent, coverSheets, coverTag } from './cover/cover.ts';
+import { coverBlock } from './cover/cover-block.ts';
 import { crowdOf } from './crowd.ts';
 import { joinMarks, visiblePart } from './joins.ts';
 import { labelsOn } from './labels.ts';
@@ -38,7 +39,7 @@ export const sheetsOf = (
     return setOf({ heading, paper, pieces, cells: [], grid }, { width: 0, height: 0 }, [], 0);
   return papers[paper.paper].kind === 'sheets'
     ? stackOf(pieces, paper, heading, grid, picture)
-    : endlessOf(pieces, paper, heading, grid);
+    : endlessOf(pieces, paper, heading, grid, picture);
 };
 
 const stackOf = (
@@ -63,14 +64,15 @@ const stackOf = (
   return setOf(content, pageSize(paper), [...first, ...rest], naiveSheets + covers.length);
 };
 
-/** A roll, or one page: the block with the test squares lies among the pieces. */
+/** A roll, or one page: the block with the test squares, the list and the picture lies among the pieces. */
 const endlessOf = (
   drawings: readonly PieceDrawing[],
   paper: PaperSpec,
   heading: Heading,
   endless: SheetGrid,
+  picture: WornDrawing | null,
 ): SheetSet => {
-  const one = { heading, paper, pieces: drawings, cells: [{ row: 0, column: 0 }], grid: endless };
+  const one = { heading, paper, pieces: drawings, cells: [{ row: 0, column: 0 }], grid: endless, picture };
   const placed = placePieces(drawings, endless, coverBlock(one));
   const { pieces, cells, grid, naiveSheets } = placed;
   const content = { heading, paper, pieces, cells, grid };

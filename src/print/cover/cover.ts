@@ -3,7 +3,6 @@ import { dateWords } from '../../drawing/label-words.ts';
 import { textStyles } from '../../drawing/roles.ts';
 import { textWidth } from '../../drawing/text-width.ts';
 import type { WornDrawing } from '../../drawing/worn-drawing.ts';
-import { polygon } from '../../geometry/path.ts';
 import { type Point, point } from '../../geometry/point.ts';
 import { formatLength } from '../../units.ts';
 import type { PaperSpec } from '../paper.ts';
@@ -15,7 +14,7 @@ import { fillColumns, flush, type Part, paragraph } from './flow.ts';
 import { sheetMap } from './map.ts';
 import { pictureIn } from './picture.ts';
 import { pieceParts } from './pieces.ts';
-import { coverPlan, GAP, HEAD, isUseful, type Region, SQUARE_INCH, SQUARE_MM } from './size.ts';
+import { coverPlan, GAP, HEAD, isUseful, type Region, SQUARE_MM } from './size.ts';
 import { inchSquare, metricSquare } from './squares.ts';
 
 /** What the first sheet is made from. */
@@ -110,31 +109,7 @@ const furtherSheets = (
   return [[...headMarks(content.heading, size), ...marks], ...further];
 };
 
-/** The same for endless paper: one block, as wide as the squares and the list need. */
-export const coverBlock = (content: CoverContent): PieceDrawing => {
-  const wide = 100;
-  const side = SQUARE_MM + GAP + SQUARE_INCH + GAP;
-  const parts = listParts(content, wide);
-  const tall = Math.max(SQUARE_INCH, ...[parts.reduce((sum, part) => sum + part(point(0, 0)).height, 0)]);
-  const size = { width: side + wide, height: HEAD + tall };
-  const marks = [
-    ...headMarks(content.heading, size),
-    ...metricSquare(content.cells.length)(point(0, tall)).marks,
-    ...inchPart(content)(point(SQUARE_MM + GAP, tall)).marks,
-    ...fillColumns(parts, [{ at: point(side, tall), height: Infinity }]).marks,
-  ];
-  const [b, d] = [point(size.width, 0), point(0, size.height)];
-  const corner = point(size.width, size.height);
-  return {
-    id: 'cover',
-    name: '',
-    marks,
-    silhouette: polygon([point(0, 0), b, corner, d]),
-    bounds: { min: point(0, 0), max: corner },
-  };
-};
-
-const inchPart = ({ pieces, cells, paper }: CoverContent): Part => {
+export const inchPart = ({ pieces, cells, paper }: CoverContent): Part => {
   const roles = new Set(
     pieces.flatMap((p) => p.marks.flatMap((m): LineRole[] => (m.kind === 'line' ? [m.role] : []))),
   );
@@ -142,7 +117,7 @@ const inchPart = ({ pieces, cells, paper }: CoverContent): Part => {
   return inchSquare(roles, paper, cells.length > 1);
 };
 
-const listParts = ({ pieces }: CoverContent, width: number): readonly Part[] => [
+export const listParts = ({ pieces }: CoverContent, width: number): readonly Part[] => [
   paragraph('title', pieces.length === 1 ? 'One piece' : `${pieces.length} pieces`, width, 1),
   ...pieceParts(pieces, width),
 ];
@@ -157,7 +132,10 @@ const mapPart =
   };
 
 /** Whose cap this is. */
-const headMarks = ({ cap, wearer, date, unit, finishedGirth }: Heading, size: Size): readonly Mark[] => {
+export const headMarks = (
+  { cap, wearer, date, unit, finishedGirth }: Heading,
+  size: Size,
+): readonly Mark[] => {
   const girth = `Finished girth ${formatLength(finishedGirth, unit)}`;
   const facts = [wearer === '' ? '' : `For ${wearer}`, girth, dateWords(date)].filter((s) => s !== '');
   // A long name is set smaller rather than broken.
