@@ -5,18 +5,21 @@ import { type Region, regionOf } from './region.ts';
 import { regionsOverlap } from './regions-overlap.ts';
 
 /**
- * The pieces that lie over another or over the edge of the cloth by more than the shears know, by id: what a hand that moved them has
- * to mend.
+ * The pieces that lie over another or over the edge of the cloth by more than the shears know, by id: what has to be
+ * mended. Only what has to do with the pieces that a hand has moved is looked at.
  */
-export const layOverlaps = (lay: ClothLay): ReadonlySet<string> => {
+export const layOverlaps = (lay: ClothLay, byHand: ReadonlySet<string>): ReadonlySet<string> => {
+  if (byHand.size === 0) return byHand;
   const pieces = lay.laid.map((laid) => ({
     id: laid.piece.id,
     region: regionOf(laidPolygon(laid)),
     scrap: laid.at.container,
   }));
   const isOut = lay.scraps.length > 0 ? outOfScraps(lay) : outOfWidth(lay);
-  const wrong = new Set(pieces.filter(({ region, scrap }) => isOut(region, scrap)).map(({ id }) => id));
+  const out = pieces.filter(({ id, region, scrap }) => byHand.has(id) && isOut(region, scrap));
+  const wrong = new Set(out.map(({ id }) => id));
   for (const [one, other] of besides(pieces)) {
+    if (!byHand.has(one.id) && !byHand.has(other.id)) continue;
     if (wrong.has(one.id) && wrong.has(other.id)) continue;
     if (!regionsOverlap(one.region, other.region)) continue;
     wrong.add(one.id);

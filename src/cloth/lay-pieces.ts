@@ -67,10 +67,10 @@ const singleLays = (
   count: number,
   mirrored: number,
   spec: ClothSpec,
-): readonly Outline[] =>
-  Array.from({ length: count }, (_, copy) =>
-    layPiece(piece, cut.flat(), copy, copy >= count - mirrored, 'single', spec),
-  );
+): readonly Outline[] => [
+  ...copies(count - mirrored, 0, () => layPiece(piece, cut.flat(), false, 'single', spec)),
+  ...copies(mirrored, count - mirrored, () => layPiece(piece, cut.flat(), true, 'single', spec)),
+];
 
 const foldedLays = (
   piece: Piece,
@@ -82,24 +82,28 @@ const foldedLays = (
   // Two layers give a piece and its mirror image: of a symmetric piece any two copies.
   const pairs = piece.foldable ? Math.floor(count / 2) : Math.min(mirrored, count - mirrored);
   const left = count - 2 * pairs;
-  const pairLays = Array.from({ length: pairs }, (_, i) =>
-    layPiece(piece, cut.flat(), i, false, 'both', spec),
-  );
+  const pairLays = copies(pairs, 0, () => layPiece(piece, cut.flat(), false, 'both', spec));
   const onFold = left === 1 && piece.foldable && grainRunsAlongFold(piece);
   if (onFold) {
     const half = halved(piece, cut);
     // The half stands right of its fold; on the cloth it lies above it.
     const over = piece.grain[1].y > piece.grain[0].y;
     const ring = [...half.cut.flat(), half.fold];
-    return [...pairLays, layPiece(piece, ring, pairs, over, 'on the fold', spec)];
+    return [...pairLays, ...copies(1, pairs, () => layPiece(piece, ring, over, 'on the fold', spec))];
   }
-  const faceDown = Math.max(0, mirrored - pairs);
+  const down = Math.max(0, mirrored - pairs);
   return [
     ...pairLays,
-    ...Array.from({ length: left }, (_, i) =>
-      layPiece(piece, cut.flat(), pairs + i, i < faceDown, 'one of two', spec),
-    ),
+    ...copies(down, pairs, () => layPiece(piece, cut.flat(), true, 'one of two', spec)),
+    ...copies(left - down, pairs + down, () => layPiece(piece, cut.flat(), false, 'one of two', spec)),
   ];
+};
+
+/** So many of one outline, counted on from so many others of its piece. */
+const copies = (count: number, others: number, outline: () => Outline): readonly Outline[] => {
+  if (count === 0) return [];
+  const one = outline();
+  return Array.from({ length: count }, (_, i) => ({ ...one, id: `${one.id}#${others + i + 1}` }));
 };
 
 /** A fold runs along the cloth, so only a piece whose own fold is its grain can lie on it. */
@@ -109,7 +113,6 @@ const grainRunsAlongFold = ({ grain: [foot, head] }: Piece): boolean =>
 const layPiece = (
   piece: Piece,
   cut: Path,
-  copy: number,
   mirrored: boolean,
   layers: LayPiece['layers'],
   spec: ClothSpec,
@@ -121,7 +124,7 @@ const layPiece = (
     .map((p) => rotate(p, lie))
     .map((p) => turnedOver(p, mirrored));
   return {
-    id: `${piece.id}#${copy + 1}`,
+    id: piece.id,
     piece,
     mirrored,
     layers,

@@ -24,9 +24,12 @@ export const layTask = (
   const lying = new Set([...pinned, ...halves].map(({ piece }) => piece));
   return {
     ground: scraps.length > 0 ? { kind: 'areas', areas: scraps } : strip,
-    pieces: pieces.map((piece) =>
-      piece.layers === 'on the fold' && !lying.has(piece.id) ? { ...piece, rotations: [] } : piece,
-    ),
+    // No more of a piece than the search has to know: all of it is copied to where the search runs.
+    pieces: pieces.map(({ id, polygon, rotations, layers }) => ({
+      id,
+      polygon,
+      rotations: layers === 'on the fold' && !lying.has(id) ? [] : rotations,
+    })),
     spacing: SPACING,
     edgeSpacing: SELVEDGE,
     pinned: [...halves, ...pinned],

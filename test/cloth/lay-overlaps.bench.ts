@@ -27,16 +27,21 @@ const one = layPieces({
   spec: defaultSpec.cloths.outer,
 }).length;
 
-// What is looked at anew at every move of a hand that drags a piece.
+// All pieces against each other, as if a hand had moved them all, and one alone, as at every move of a hand that drags it.
 for (const count of [1, 10, Math.ceil(300 / one)]) {
-  describe(`overlaps of a lay of ${count * one} pieces`, () => {
-    const lay = layOf(count);
-    bench(
-      'ours',
-      () => {
-        layOverlaps(lay);
-      },
-      timing,
-    );
-  });
+  const lay = layOf(count);
+  const ids = lay.laid.map(({ piece }) => piece.id);
+  for (const [moved, byHand] of [
+    ['all', new Set(ids)],
+    ['one', new Set(ids.slice(0, 1))],
+  ] as const)
+    describe(`overlaps of a lay of ${count * one} pieces, ${moved} moved by hand`, () => {
+      bench(
+        'ours',
+        () => {
+          layOverlaps(lay, byHand);
+        },
+        timing,
+      );
+    });
 }

@@ -1,4 +1,4 @@
-import { useId, useMemo, useRef, useState } from 'react';
+import { useCallback, useId, useMemo, useRef, useState } from 'react';
 import { type ClothLay, type LaidPiece, laidPolygon } from '../../cloth/cloth-lay.ts';
 import { layOverlaps } from '../../cloth/lay-overlaps.ts';
 import { boxCentre, boxOf } from '../../geometry/box.ts';
@@ -48,10 +48,20 @@ const Cloth = ({ lay, pins, describedBy }: ClothProps) => {
   const svg = useRef<SVGSVGElement>(null);
   // What a hand holds, where it is just now: the lay itself changes when it is put down.
   const [held, setHeld] = useState<Placement | null>(null);
-  const laid = lay.laid.map((one) => (one.at.piece === held?.piece ? { ...one, at: held } : one));
-  const wrong = useMemo(() => layOverlaps({ ...lay, laid }), [lay, laid]);
+  const laid =
+    held === null
+      ? lay.laid
+      : lay.laid.map((one) => (one.at.piece === held.piece ? { ...one, at: held } : one));
+  // What the search has laid lies free.
+  const byHand = useMemo(
+    () => new Set([...pins, ...(held === null ? [] : [held])].map(({ piece }) => piece)),
+    [pins, held],
+  );
+  const wrong = useMemo(() => layOverlaps({ ...lay, laid }, byHand), [lay, laid, byHand]);
   const length = lay.remnant ?? lay.length + (lay.scraps.length > 0 ? 0 : BEYOND);
   const [width, height] = [length + 2 * ROOM, lay.width + 2 * ROOM];
+  const scale = useCallback(() => scaleOf(svg.current, width), [width]);
+  const onScrap = useCallback((one: LaidPiece, at: Placement) => onScrapOf(lay, one, at), [lay]);
   return (
     <svg
       ref={svg}
@@ -67,8 +77,8 @@ const Cloth = ({ lay, pins, describedBy }: ClothProps) => {
           laid={one}
           pinned={pins.some(({ piece }) => piece === one.piece.id)}
           wrong={wrong.has(one.piece.id)}
-          scale={() => scaleOf(svg.current, width)}
-          onScrap={(at) => onScrapOf(lay, one, at)}
+          scale={scale}
+          onScrap={onScrap}
           onHold={setHeld}
         />
       ))}

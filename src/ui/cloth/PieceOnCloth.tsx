@@ -1,11 +1,10 @@
-import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
-import { type LaidPiece, laidCut, laidName } from '../../cloth/cloth-lay.ts';
+import { type KeyboardEvent, memo, type PointerEvent, useMemo, useRef } from 'react';
+import { type LaidPiece, laidName, laidPolygon } from '../../cloth/cloth-lay.ts';
 import { layName, layNameLines } from '../../cloth/lay-name.ts';
 import { grainMarks } from '../../drawing/marks/grain.ts';
 import { pathData } from '../../drawing/path-data.ts';
-import { boundsOf } from '../../geometry/bounds.ts';
-import { boxHeight, boxWidth } from '../../geometry/box.ts';
-import { point } from '../../geometry/point.ts';
+import { boxHeight, boxOf, boxWidth } from '../../geometry/box.ts';
+import { add, type Point, point } from '../../geometry/point.ts';
 import type { Placement } from '../../nesting/task.ts';
 import { layStroke } from './lay-keys.ts';
 import { freePiece, pinPiece } from './lay-now.ts';
@@ -16,15 +15,16 @@ interface Props {
   readonly wrong: boolean;
   readonly scale: () => number;
   /** The same place as one of the scrap that it lies on. */
-  readonly onScrap: (at: Placement) => Placement;
+  readonly onScrap: (laid: LaidPiece, at: Placement) => Placement;
   readonly onHold: (at: Placement | null) => void;
 }
 
-/** A piece on the cloth: dragged, or moved by keys, it is put down and stays. */
-export const PieceOnCloth = ({ laid, pinned, wrong, scale, onScrap, onHold }: Props) => {
+/** A piece on the cloth: dragged, or moved by keys, it is put down and stays. Drawn anew only when something of it changes. */
+export const PieceOnCloth = memo(({ laid, pinned, wrong, scale, onScrap, onHold }: Props) => {
   const start = useRef<{ readonly x: number; readonly y: number; readonly at: Placement } | null>(null);
-  const cut = laidCut(laid);
-  const box = boundsOf(cut);
+  const { cut } = laid.piece;
+  const outline = useMemo(() => pathData(cut), [cut]);
+  const box = boxOf(laidPolygon(laid));
   const middle = laidName(laid);
   const { id, mirrored, layers, rotations } = laid.piece;
 
@@ -49,7 +49,7 @@ export const PieceOnCloth = ({ laid, pinned, wrong, scale, onScrap, onHold }: Pr
     const far = Math.hypot(at.x - start.current.at.x, at.y - start.current.at.y) > 1;
     start.current = null;
     onHold(null);
-    if (far) pinPiece(onScrap(at));
+    if (far) pinPiece(onScrap(laid, at));
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     const stroke = layStroke(event, laid.at, rotations);
@@ -84,12 +84,10 @@ export const PieceOnCloth = ({ laid, pinned, wrong, scale, onScrap, onHold }: Pr
       }}
       onKeyDown={onKeyDown}
     >
-      <path d={pathData(cut)} />
-      <Grain
-        at={point(middle.x, middle.y - size)}
-        length={Math.min(60, boxWidth(box) * 0.4)}
-        turn={laid.at.rotation}
-      />
+      <path d={outline} transform={whereabouts(add(laid.at, laid.shift), laid.at.rotation)} />
+      <g transform={whereabouts(point(middle.x, middle.y - size), laid.at.rotation)}>
+        <Grain length={Math.min(60, boxWidth(box) * 0.4)} />
+      </g>
       {boxHeight(box) > 16 && (
         <text y={-middle.y} fontSize={size}>
           {lines.map((line, i) => (
@@ -101,7 +99,11 @@ export const PieceOnCloth = ({ laid, pinned, wrong, scale, onScrap, onHold }: Pr
       )}
     </g>
   );
-};
+});
+
+/** From a frame of its own to a place on the cloth, y down, at a turn in radians counter-clockwise. */
+const whereabouts = ({ x, y }: Point, turn: number): string =>
+  `translate(${x} ${-y}) rotate(${(-turn * 180) / Math.PI})`;
 
 /** Of letters, mm on the cloth: small on small pieces. */
 const SIZES = { least: 8, most: 20 };
@@ -111,21 +113,10 @@ const nameSize = (lines: readonly string[], width: number, height: number): numb
   return Math.min(SIZES.most, Math.max(SIZES.least, fitting));
 };
 
-/** The grainline, which lies along the cloth unless the piece is on the bias. */
-const Grain = ({
-  at,
-  length,
-  turn,
-}: {
-  readonly at: { readonly x: number; readonly y: number };
-  readonly length: number;
-  readonly turn: number;
-}) => {
-  const [dx, dy] = [(Math.cos(turn) * length) / 2, (Math.sin(turn) * length) / 2];
-  const from = point(at.x - dx, at.y - dy);
-  const to = point(at.x + dx, at.y + dy);
-  return grainMarks([from, to]).map(({ path, filled }) => {
+/** The grainline, which lies along the cloth unless the piece is on the bias: drawn along x about its middle. */
+const Grain = memo(({ length }: { readonly length: number }) =>
+  grainMarks([point(-length / 2, 0), point(length / 2, 0)]).map(({ path, filled }) => {
     const d = pathData(path);
     return <path key={d} d={d} className={filled ? 'grain head' : 'grain'} />;
-  });
-};
+  }),
+);
