@@ -99,6 +99,9 @@ test('scraps of any outline will do, or not', async ({ studio }) => {
   await studio.getByRole('button', { name: 'Add a scrap' }).click();
   await studio.getByRole('textbox', { name: 'Scrap 1, corners' }).fill('0 0; 70 0; 75 30; 40 55; 0 50');
   await expect(studio.getByText('The scraps will do.')).toBeVisible();
+  await studio.getByRole('button', { name: 'Add a scrap' }).click();
+  await expect(studio.getByText('The scraps will do. Scrap 2 stays whole.')).toBeVisible();
+  await studio.getByRole('textbox', { name: 'Scrap 2, corners' }).fill('0 0; 5 0; 5 5; 0 5');
   await studio.getByRole('textbox', { name: 'Scrap 1, corners' }).fill('0 0; 30 0; 30 30; 0 20');
   await expect(studio.getByText(/^The scraps will not do: .*Band/)).toBeVisible();
   await studio.getByRole('textbox', { name: 'Scrap 1, corners' }).fill('0 0; 30');

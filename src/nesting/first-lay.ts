@@ -31,5 +31,6 @@ export const firstLay = (f: Floor): readonly number[] => {
   return fit;
 };
 
-const fitsSomewhere = (f: Floor, i: number): boolean =>
+/** Whether a part goes into some room as the rooms are now, were they empty. */
+export const fitsSomewhere = (f: Floor, i: number): boolean =>
   f.plan.parts[i]!.stances.some((stance) => f.plan.rooms.some((_, room) => goesInto(f, stance, room)));

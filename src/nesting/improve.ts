@@ -1,4 +1,5 @@
 import { type Crowd, crowdOf } from './crowd.ts';
+import { emptyRooms } from './empty-rooms.ts';
 import { firstLay } from './first-lay.ts';
 import { floorOf } from './floor.ts';
 import type { Layout } from './layout.ts';
@@ -23,8 +24,8 @@ const SLICE = 20_000;
 /**
  * Lays a task and improves the layout for as long as it is asked to go on. The first report is the first lay, made by
  * putting one piece after another; every further one comes after a few milliseconds of work. It may be left at any
- * moment: the last report holds the best layout. It ends by itself where nothing can be better: all pieces have found
- * a place in the areas, or the strip can be no shorter. The same seed gives the same reports. Pieces that find no
+ * moment: the last report holds the best layout. It ends by itself where nothing can be better, as far as it
+ * knows: all pieces have found a place in the areas and none of those could be emptied, or the strip can be no shorter. The same seed gives the same reports. Pieces that find no
  * place stand in `unplaced`. Throws a RangeError where the task makes no sense.
  */
 export function* improving(task: Task, seed: number): Generator<Progress, Progress> {
@@ -43,8 +44,9 @@ export function* improving(task: Task, seed: number): Generator<Progress, Progre
   return { layout, looked: crowd.work.looked };
 }
 
-/** First every piece finds its place, then the strip is made shorter. */
+/** First every piece finds its place, then the strip is made shorter, or fewer areas are used. */
 function* search(c: Crowd, canBeLaid: readonly number[], onBetter: () => void): Generator<void, void> {
   yield* placeAll(c, canBeLaid, onBetter);
   if (c.floor.plan.task.ground.kind === 'strip') yield* shorten(c, onBetter);
+  else yield* emptyRooms(c, canBeLaid, onBetter);
 }

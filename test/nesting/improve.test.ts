@@ -66,10 +66,24 @@ describe('a search', () => {
     expect(looked.slice(1).every((sum, k) => sum - looked[k]! < 40_000)).toBe(true);
   });
 
-  it('holds no more memory the longer it runs', () => {
+  // More than will go in: the search for places never ends.
+  const crowded: Task = {
+    ...task,
+    ground: { kind: 'areas', areas: [0, 1].map(() => ({ outline: rectangle(130, 130), flaws: [] })) },
+    pieces: Array.from({ length: 9 }, (_, k) => ({
+      id: `${k}`,
+      polygon: rectangle(59, 59),
+      rotations: [0, 0.3],
+    })),
+  };
+
+  it.each([
+    ['on a strip', taskOf(instanceOf('fu'))],
+    ['on areas', crowded],
+  ])('holds no more memory the longer it runs %s', (_, of) => {
     setFlagsFromString('--expose-gc');
     const collect = runInNewContext('gc') as () => void;
-    const search = improving(taskOf(instanceOf('fu')), 1);
+    const search = improving(of, 1);
     const heldAfter = (count: number): number => {
       for (let k = 0; k < count; k++) search.next();
       collect();
@@ -151,6 +165,40 @@ describe('a ground', () => {
     expect(layout.unplaced).toEqual([]);
     expect(ended).toBe(true);
     expect(layout.placements.filter(({ container }) => container === 0)).toHaveLength(3);
+  });
+
+  describe('of several scraps', () => {
+    const scraps = (...sizes: readonly (readonly [number, number])[]) => ({
+      kind: 'areas' as const,
+      areas: sizes.map(([width, height]) => ({ outline: rectangle(width, height), flaws: [] })),
+    });
+    const used = ({ placements }: Progress['layout']) =>
+      [...new Set(placements.map(({ container }) => container))].sort();
+
+    it('is left whole where the others hold all', () => {
+      const ground = scraps([60, 60], [70, 60], [160, 110]);
+      // One after the other they go into the first that has room.
+      expect(used(answer({ ground }, 1).layout)).toEqual([0, 1, 2]);
+      const { layout, ended } = answer({ ground }, 200);
+      expect(used(layout)).toEqual([2]);
+      expect(layout.unplaced).toEqual([]);
+      expect(ended).toBe(true);
+    });
+
+    it('is used as far as it has to be', () => {
+      // By their areas all four would go into the larger, but not as they are.
+      const { layout, ended } = answer({ ground: scraps([60, 60], [99, 160]) }, 200);
+      expect(used(layout)).toEqual([0, 1]);
+      expect(layout.unplaced).toEqual([]);
+      expect(ended).toBe(true);
+    });
+
+    it('is kept where something is pinned on it', () => {
+      const pinned = [{ piece: 'b', container: 0, rotation: 0, x: 2, y: 2 }];
+      const { layout } = answer({ ground: scraps([60, 60], [55, 55], [160, 110]), pinned }, 200);
+      expect(used(layout)).toEqual([0, 2]);
+      expect(layout.placements).toContainEqual(pinned[0]);
+    });
   });
 
   it('with a flaw in the middle takes fewer', () => {

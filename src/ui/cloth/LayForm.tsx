@@ -103,7 +103,7 @@ const Answer = ({ lay }: { readonly lay: ClothLay }) => {
       {lay.scraps.length > 0 ? (
         <p className={lay.left.length > 0 ? 'problem' : ''}>
           {lay.left.length === 0
-            ? 'The scraps will do.'
+            ? `The scraps will do.${wholeScraps(lay)}`
             : `The scraps will not do: ${namesOf(lay)} found no place.`}
         </p>
       ) : lay.remnant === null ? (
@@ -136,6 +136,13 @@ const Answer = ({ lay }: { readonly lay: ClothLay }) => {
       )}
     </div>
   );
+};
+
+/** Which scraps are kept for another time. */
+const wholeScraps = ({ scraps, laid }: ClothLay): string => {
+  const whole = scraps.flatMap((_, i) => (laid.some(({ at }) => at.container === i) ? [] : [i + 1]));
+  if (whole.length === 0) return '';
+  return whole.length === 1 ? ` Scrap ${whole[0]} stays whole.` : ` Scraps ${whole.join(', ')} stay whole.`;
 };
 
 const namesOf = ({ left }: ClothLay): string => {
