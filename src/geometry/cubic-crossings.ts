@@ -71,10 +71,13 @@ const search = (a: Span, b: Span, whole: readonly [Cubic, Cubic], found: Meeting
   if (apartAcross(a.c, b.c) || apartAcross(b.c, a.c)) return;
   const [bendA, bendB] = [bend(a.c), bend(b.c)];
   if (bendA <= STRAIGHT && bendB <= STRAIGHT && slant(a.c, b.c) > bendA + bendB) {
-    // They run across each other, so they cross once at most.
+    // They run across each other, so they cross once at most. One that all but stands still at an end turns back beyond it,
+    // and Newton's method may find that way: then the crossing is sought on their halves.
     const at = newton(a.c, b.c);
-    if (at) addOnce(whole[0], found, { t: along(a, at.t), u: along(b, at.u) });
-    return;
+    if (at) {
+      addOnce(whole[0], found, { t: along(a, at.t), u: along(b, at.u) });
+      return;
+    }
   }
   const [longA, longB] = [reach(a.c), reach(b.c)];
   if (longA <= SHORT && longB <= SHORT) {

@@ -38,6 +38,38 @@ describe('crossings', () => {
     );
   });
 
+  test('are found near an end where a curve all but stands still, to turn back beyond it', () => {
+    // A parallel that comes to a point, and the next one, which sets off a hair behind it at almost its slope.
+    const coming = cubic(
+      point(0, 0),
+      point(0.22, -0.00021),
+      point(0.302, -0.000815),
+      point(0.302, -0.000815),
+    );
+    const going = cubic(
+      point(0.28759, -0.000673),
+      point(2.66474, -0.026527),
+      point(5.04241, -0.131837),
+      point(7.41859, -0.310667),
+    );
+    const [found, ...more] = crossings([coming], [going]);
+    expect(more).toEqual([]);
+    // Both run to the right all the way: which of them lies above is known at every x, from finer and finer chords.
+    const above = (x: number): boolean => {
+      const heightAt = (path: Path): number => {
+        let [low, high] = [0, pathLength(path)];
+        for (let i = 0; i < 60; i++) {
+          const middle = (low + high) / 2;
+          if (pointAt(path, middle).x < x) low = middle;
+          else high = middle;
+        }
+        return pointAt(path, low).y;
+      };
+      return heightAt([coming]) > heightAt([going]);
+    };
+    expect(above(found!.point.x - 1e-4)).not.toBe(above(found!.point.x + 1e-4));
+  });
+
   test('are as many as those of fine polygons on the curves', () => {
     fc.assert(
       fc.property(anyCurve, anyCurve, (a, b) => {

@@ -6,8 +6,9 @@ import { flatten } from '../../src/geometry/flatten.ts';
 import { selfCrossings } from '../../src/geometry/intersect.ts';
 import { pathLength } from '../../src/geometry/measure.ts';
 import { type CornerShape, offsetOutline } from '../../src/geometry/offset.ts';
-import { isClosed, line, type Path, polygon, radius } from '../../src/geometry/path.ts';
+import { cubic, isClosed, line, type Path, polygon, radius } from '../../src/geometry/path.ts';
 import { distance, ORIGIN, point } from '../../src/geometry/point.ts';
+import { crossingsOfRing } from '../house/simple-ring.ts';
 import { clockwise, crescent, oval, rectangle, ringSector, round, roundedBar } from './cap-outlines.ts';
 import { expectNear, expectSamePoint } from './near.ts';
 import { anyEdges } from './random-curves.ts';
@@ -219,6 +220,41 @@ describe('what the cut line cannot reach', () => {
     expectNear(areaOf(out.flat()), 112 * 112, 1e-9);
     // The three edges of the slot have nothing left of them.
     expect(out.slice(2, 5).flat()).toEqual([]);
+  });
+
+  test('a hair of an edge that is more hollow than the allowance is wide leaves no tail behind', () => {
+    // The lower edge of a cap’s side, which just before a joint turns in less than 20 mm.
+    const [start, joint, end] = [
+      point(18.477435166806178, 5.338080417158485),
+      point(24.094257994186762, 5.349547688154795),
+      point(32.50351275731185, 4.984726724292954),
+    ];
+    const [right, left] = [point(end.x, 60), point(start.x, 60)];
+    const edges: Path[] = [
+      [
+        cubic(
+          start,
+          point(19.158901604164587, 5.340956909518028),
+          point(23.4127697231089, 5.356959459168264),
+          joint,
+        ),
+        cubic(
+          joint,
+          point(26.89992355772273, 5.319033662338316),
+          point(29.705616786965635, 5.194564004455216),
+          end,
+        ),
+      ],
+      [line(end, right)],
+      [line(right, left)],
+      [line(left, start)],
+    ];
+    const out = offset(edges, 20).flat();
+    expect(crossingsOfRing(flatten(out, 0.001))).toEqual([]);
+    const bottom = flatten(out, 0.001).filter(({ x, y }) => y < 0 && x > start.x && x < end.x);
+    bottom.slice(1).forEach(({ x }, i) => {
+      expect(x).toBeGreaterThan(bottom[i]!.x);
+    });
   });
 
   test('nothing is left of a piece narrower than two clearances', () => {
