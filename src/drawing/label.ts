@@ -31,8 +31,8 @@ export interface PlacedLabel {
 }
 
 /**
- * The label beside the grainline, which stays where it was meant unless a mark is there: first with the notes, clear of everything or over centre lines and
- * dimensions; then without the notes; then out into the seam allowance. Null where it fits nowhere.
+ * The label beside the grainline, which stays where it was meant unless a mark is there, within the stitch line: first with the
+ * notes, clear of everything or over centre lines and dimensions; then without the notes. Null where it fits nowhere.
  */
 export const meantLabel = (site: LabelSite): PlacedLabel | null => {
   const { notes, wanted, walls } = site;
@@ -47,7 +47,7 @@ export const meantLabel = (site: LabelSite): PlacedLabel | null => {
   const label =
     (notes.length > 0 && setLabel(noted, inside, wanted)) ||
     setLabel(site, inside, wanted) ||
-    setLabel(site, [once(() => roomOf(site.silhouette, clear))], wanted, true);
+    setLabel(site, [inside[1]!], wanted, true);
   return label && { label, grain, nameless: false };
 };
 
