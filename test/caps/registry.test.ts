@@ -3,7 +3,7 @@ import { coaxingOf } from '../../src/caps/coaxing.ts';
 import { defaultsOf, type Values } from '../../src/caps/parameter.ts';
 import { fetchStyles, styleIds } from '../../src/caps/registry.ts';
 import { CORDUROY, headIn, PLAIN } from './cloths.ts';
-import { HEADS } from './family.ts';
+import { expectSound, HEADS } from './family.ts';
 
 const styles = await fetchStyles();
 
@@ -80,6 +80,31 @@ describe('the family', () => {
       expect(style.tells, style.id).toMatch(/^[A-Z].{20,}\.$/);
     }
   });
+
+  test('is sound as it comes, or as it is mended, on the longest and the roundest heads, of a child of two and of the largest adult', () => {
+    // Breadth by length of 6,068 adults from 0.66 to 0.961, girths up to 635 mm: ANSUR II, 2012.
+    for (const style of styles) {
+      const usual = defaultsOf(style.parameters) as Values;
+      for (const girth of [HEADS[0]!.girth, 635]) {
+        for (const ratio of [0.66, 0.961]) {
+          const head = { girth, ratio, arc: 0.5625 * girth };
+          // What is too wide for the narrowest head is refused with what is not.
+          const mended = style
+            .problems(usual, head)
+            .map(({ field, nearest }) => [field.replace('cap.', ''), nearest!] as const);
+          const values = { ...usual, ...Object.fromEntries(mended) };
+          expect(style.problems(values, head), `${style.id} ${girth} ${ratio}`).toEqual([]);
+          expectSound(style.draft(values, head));
+          const places = style
+            .form(values, head)
+            .strips.flatMap(({ strip }) =>
+              [...strip.left, ...strip.right].flatMap(({ x, y, z }) => [x, y, z]),
+            );
+          expect(places.every(Number.isFinite), style.id).toBe(true);
+        }
+      }
+    }
+  }, 60_000);
 
   test('names where to steam or stretch whatever does not roll flat by itself', () => {
     for (const style of styles) {

@@ -48,8 +48,8 @@ const stitchOf = ({ marks }: PieceDrawing): Path =>
 const labelOf = ({ marks }: PieceDrawing): readonly TextMark[] =>
   marks.filter((m): m is TextMark => m.kind === 'text' && (m.role === 'title' || m.role === 'label'));
 
-/** In a strip narrower than this, mm, four lines of 8 point do not stand between the stitch lines. */
-const NARROW = 15;
+/** In a strip narrower than this, mm, all that a piece says does not stand between the stitch lines in 8 point: a strap, the least under ring. */
+const NARROW = 18;
 
 describe('the label of a piece', () => {
   for (const style of styles) {
