@@ -1,9 +1,13 @@
 import { angleFromBack, type Opening, openingPart, openingReach, type Round } from './opening.ts';
 import type { Sheet } from './sheet.ts';
 
-/** Moves points with the lower edge: towards the axis and away from it, never up or down. */
+/**
+ * Moves points with the lower edge, towards the axis and away from it, never up or down: all of the way at the foot of the
+ * crown, less the higher up, and at the top not at all. There cloth lies level and a move would stretch it; where a side
+ * stands upright a move changes hardly any length.
+ */
 export const bender = (opening: Opening, round: Round, sheets: readonly Sheet[]) => {
-  const { level, height, flatness } = topOf(sheets, opening);
+  const { level, height } = crownOf(sheets);
   const { reach, x: toX, y: toY } = tableOf(opening, round);
   return (at: Float64Array): Float64Array => {
     const moved = Float64Array.from(at);
@@ -17,7 +21,7 @@ export const bender = (opening: Opening, round: Round, sheets: readonly Sheet[])
       const t = place - i;
       const share = out / (reach[i]! + (reach[i + 1]! - reach[i]!) * t);
       const u = Math.min(1, Math.max(0, (at[k + 2]! - level) / (height - level)));
-      const own = flatness * u * u * (3 - 2 * u);
+      const own = u * u * (3 - 2 * u);
       moved[k] = share * (toX[i]! + (toX[i + 1]! - toX[i]!) * t) * (1 - own) + x * own;
       moved[k + 1] = share * (toY[i]! + (toY[i + 1]! - toY[i]!) * t) * (1 - own) + y * own;
     }
@@ -43,21 +47,12 @@ const tableOf = (opening: Opening, round: Round) => {
 
 type Columns = [Float64Array, Float64Array, Float64Array];
 
-/** What is within this of the top (mm) is its flat. */
-const FLAT = 3;
-
-/** Where the crown begins over a straight band, how high it is, and how far its flat reaches out: from 0, a dome, to 1, as far as the opening. */
-const topOf = (sheets: readonly Sheet[], opening: Opening) => {
+/** Where the crown begins over a straight band, and how high it is, mm. */
+const crownOf = (sheets: readonly Sheet[]) => {
   let [height, level] = [0, 0];
   const closed = sheets.filter(({ open, likeness, piece }) => !open && !(likeness && piece === 'topButton'));
   for (const { at } of closed) for (let k = 2; k < at.length; k += 3) height = Math.max(height, at[k]!);
   for (const { piece, at } of closed)
     if (piece === 'band') for (let k = 2; k < at.length; k += 3) level = Math.max(level, at[k]!);
-  let flat = 0;
-  for (const { at } of closed)
-    for (let k = 0; k < at.length; k += 3)
-      if (at[k + 2]! > height - FLAT) flat = Math.max(flat, Math.sqrt(at[k]! ** 2 + at[k + 1]! ** 2));
-  const mean = opening.girth / (2 * Math.PI);
-  const flatness = Math.min(1, Math.max(0, (flat / mean - 0.4) / 0.5));
-  return { level: height > level ? level : 0, height, flatness };
+  return { level: height > level ? level : 0, height };
 };

@@ -18,8 +18,8 @@ export interface Worn {
 
 /**
  * The head makes a soft cap oval: its lower edge is laid on an oval of the same girth and of the head's breadth by length,
- * each point at its distance along from the centre back, and what is above goes with it, level by level; a flat top as wide
- * as the head keeps its own shape. Seams that were closed stay closed, to 0.3 mm between knots. A visor, which is cut for
+ * each point at its distance along from the centre back, and what is above goes with it, level by level and less towards the
+ * top, which keeps its own shape. Seams that were closed stay closed, to 0.3 mm between knots. A visor, which is cut for
  * that oval, takes its place on it; a brim keeps its slope. Then the cap is set down until it rests on the head, and a
  * soft top that would stop it too high is held up by the head instead. What is bent so is no longer as long everywhere as
  * it is cut: cloth gives by that much (see giveOf).

@@ -91,8 +91,10 @@ for (const style of styles) {
           const line = seamLine(sheets, cap.draft.pattern.pieces, chain);
           if (line) expect(Math.abs(lengthOf(line.points) / edge[side] - 1), cap.title).toBeLessThan(0.002);
         }
-        // Woven cloth on the bias stretches by several in a hundred (common practice); this is the mean over the whole cap.
-        expect(giveOf(cap.sheets, sheets).mean, cap.title).toBeLessThan(0.06);
+        // Woven cloth on the bias stretches by several in a hundred (common practice); this is the mean over the whole cap. The
+        // under ring of a beret, between a round edge and an oval band, gives most.
+        const most = style.id === 'beret' ? 0.06 : 0.03;
+        expect(giveOf(cap.sheets, sheets).mean, cap.title).toBeLessThan(most);
       }
     });
   });
