@@ -7,6 +7,7 @@ import type { Cut } from '../pattern/piece.ts';
 export type LineRole =
   | 'cut'
   | 'stitch'
+  | 'row'
   | 'fold'
   | 'grain'
   | 'notch'

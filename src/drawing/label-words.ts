@@ -1,4 +1,4 @@
-import { FOLD_EDGE } from '../pattern/fold.ts';
+import { FOLD_EDGE } from '../pattern/fold-edge.ts';
 import type { Allowances } from '../pattern/pattern.ts';
 import type { Piece, SeamKind } from '../pattern/piece.ts';
 import { formatLength, type Unit } from '../units.ts';

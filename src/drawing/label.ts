@@ -20,6 +20,8 @@ export interface LabelSite extends LabelWords {
   readonly silhouette: readonly Segment[];
   /** What the label must not lie on, and what it had better not. */
   readonly clear: readonly Mark[];
+  /** Rows of stitches: the words keep clear of them, the grainline need not. */
+  readonly rows: readonly Segment[];
   readonly rather: readonly Mark[];
 }
 
@@ -38,7 +40,7 @@ export const meantLabel = (site: LabelSite): PlacedLabel | null => {
   const { notes, wanted, walls } = site;
   const there = obstaclesOf(site.clear);
   const grain = movedGrain(site, walls, there) ?? site.grain;
-  const clear = [...there, ...obstaclesOf(grainMarks(grain))];
+  const clear = [...there, ...obstaclesOf(grainMarks(grain)), ...site.rows];
   const inside = [
     once(() => roomOf(walls, [...clear, ...obstaclesOf(site.rather)])),
     once(() => roomOf(walls, clear)),

@@ -8,7 +8,6 @@ import type { Allowances } from '../pattern/pattern.ts';
 import type { Dimension, Piece, PieceMark } from '../pattern/piece.ts';
 import type { Unit } from '../units.ts';
 import type { LineMark, Mark, TextMark } from './drawing.ts';
-import { rightOfFoldOnly } from './marks/clipped.ts';
 import { dimensionMarks } from './marks/dimension.ts';
 import { eyeletMarks } from './marks/eyelet.ts';
 import { buttonholeMarks, buttonMarks } from './marks/fastening.ts';
@@ -17,14 +16,13 @@ import { pleatMarks } from './marks/pleat.ts';
 import { stretchMarks } from './marks/stretch.ts';
 import { SMALLEST_TEXT } from './roles.ts';
 
-/** The notches of a piece, or those parts of them that the half on the fold carries. */
-export const notchesOf = (piece: Piece, allowances: Allowances, onFold: boolean): LineMark[] =>
+/** The notches of a piece. */
+export const notchesOf = (piece: Piece, allowances: Allowances): LineMark[] =>
   piece.notches.flatMap(({ edge: name, at, count }) => {
     const edge = piece.outline.find((e) => e.name === name);
     // A programmer's slip, not a sewist's.
     if (!edge) throw new RangeError(`${piece.id} has no edge "${name}" for its notch`);
-    const drawn = notchMarks(edge.path, at, count, allowanceOf(edge.kind, allowances));
-    return onFold ? drawn.flatMap(rightOfFoldOnly) : drawn;
+    return notchMarks(edge.path, at, count, allowanceOf(edge.kind, allowances));
   });
 
 /** Buttons, buttonholes, pleats, marked stretches and words of a piece. */

@@ -24,6 +24,7 @@ export interface LineStyle {
 export const lineStyles: Readonly<Record<LineRole, LineStyle>> = {
   cut: { weight: 0.6, dash: [], tone: 'ink' },
   stitch: { weight: 0.35, dash: [3, 1.6], tone: 'chalk' },
+  row: { weight: 0.3, dash: [1.7, 0.7, 1.7, 2.1], tone: 'chalk' },
   fold: { weight: 0.5, dash: [9, 1.8, 1.2, 1.8], tone: 'ink' },
   grain: { weight: 0.4, dash: [], tone: 'ink' },
   notch: { weight: 0.25, dash: [], tone: 'ink' },

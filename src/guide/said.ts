@@ -1,7 +1,9 @@
 import type { ClothSpec } from '../cloth/cloth.ts';
+import type { EdgeUse } from '../pattern/seam.ts';
 import type { SeamReport } from '../pattern/seam-check.ts';
-import { mm, type Words, words } from '../words.ts';
+import { mm, type Quantity, type Words, words } from '../words.ts';
 import { needleForAll } from './needle.ts';
+import { type Row, rowsOf } from './rows.ts';
 import type { MarkUse, Settings } from './step.ts';
 import { STITCH, seamStitch } from './stitches.ts';
 import { pieceOf, piecesIn, usesOf, type Work } from './work.ts';
@@ -77,6 +79,21 @@ const clothsOf = (work: Work, ids: readonly string[]): readonly ClothSpec[] => [
 export const needleSettings = (work: Work, ids: readonly string[], set: Settings = {}): Settings => {
   const needle = needleForAll(clothsOf(work, ids));
   return { ...(needle === null ? {} : { needle }), ...set };
+};
+
+/** The rows of stitches along some edges. */
+export const rowsAlong = (work: Work, uses: readonly Pick<EdgeUse, 'piece' | 'edge'>[]): readonly Row[] =>
+  rowsOf(work).filter(({ piece, edge }) => uses.some((use) => use.piece === piece && use.edge === edge));
+
+/** The rows that a step sews, and how far in the first of them lies; `say` tells of it. Nothing where there is none. */
+export const topstitched = (
+  rows: readonly Row[],
+  say: (at: Quantity) => Words,
+): { readonly rows: readonly Row[]; readonly words: readonly Words[]; readonly set: Settings } => {
+  const [first] = rows;
+  return first === undefined
+    ? { rows, words: [], set: {} }
+    : { rows, words: [say(mm(first.at))], set: { topstitch: first.at } };
 };
 
 /** The settings of a plain machine seam. */

@@ -1,5 +1,6 @@
 import type { Words } from '../words.ts';
 import type { Needle } from './needle.ts';
+import type { Row } from './rows.ts';
 
 /** The parts of the work, in the order in which they are done. */
 export const phases = [
@@ -23,7 +24,7 @@ export interface Settings {
   readonly allowance?: number;
   /** Where the allowances go under the iron: 'open', or towards a piece by id. */
   readonly press?: 'open' | { readonly towards: string };
-  /** From the seam or the edge to a line of stitches seen from outside. */
+  /** From the seam or the edge to a row of stitches seen from outside, the nearest of them. */
   readonly topstitch?: number;
   /** What the trade calls it: the stitch by ISO 4915, the seam by the letters of ASTM D6193. */
   readonly trade?: { readonly stitch: '301' | '200'; readonly seam?: 'SS' | 'LS' | 'BS' };
@@ -60,6 +61,8 @@ export interface Step {
   readonly pieces: readonly string[];
   readonly seams: readonly string[];
   readonly marks: readonly MarkUse[];
+  /** Rows of stitches that the pieces show and that this step sews. */
+  readonly rows: readonly Row[];
   readonly settings: Settings;
   readonly show: Show;
   /** Which sides of two pieces lie on each other. */
@@ -77,6 +80,7 @@ export const step = (said: StepWords): Step => ({
   pieces: [],
   seams: [],
   marks: [],
+  rows: [],
   settings: {},
   facing: 'right',
   minutes: [4, 8],

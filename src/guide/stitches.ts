@@ -7,6 +7,9 @@ export const STITCH = { seam: 2.5, heavySeam: 3, reinforced: 1.5, topstitch: 3, 
 export const EDGE_STITCH = 2;
 export const SECOND_ROW = 6;
 
+/** From the needle half way to the side of the presser foot, mm: an eighth of an inch, common practice. */
+export const HALF_FOOT = 3.175;
+
 /** Enclosed allowances are trimmed to this, mm: a quarter inch, common practice. */
 export const TRIMMED = 6.35;
 

@@ -3,12 +3,10 @@ import { pathLength, pointAt } from '../geometry/measure.ts';
 import { type Line, line, type Path, pathEnd, pathStart } from '../geometry/path.ts';
 import { add, between, type Point, point } from '../geometry/point.ts';
 import { ON_FOLD } from '../geometry/tolerance.ts';
+import { FOLD_EDGE } from './fold-edge.ts';
 import { marksOnHalf } from './fold-marks.ts';
 import type { Dimension, Edge, Notch, Piece } from './piece.ts';
 import { type Run, rightOfFold } from './right-of-fold.ts';
-
-/** The edge that closes a half piece along the fold. */
-export const FOLD_EDGE = 'fold';
 
 /** The right-hand half of a symmetric piece, to be laid with x = 0 on the fold of the cloth. */
 export interface HalfPiece {

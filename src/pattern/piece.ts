@@ -62,6 +62,12 @@ export type PieceMark =
   /** A word written on the piece, its middle at a point. */
   | { readonly kind: 'text'; readonly text: string; readonly at: Point };
 
+/** A row of stitches along an edge, mm inside the stitch line; less than nothing lies in the allowance. */
+export interface StitchRow {
+  readonly edge: string;
+  readonly at: number;
+}
+
 /** A measured distance shown on the table: between two points, or along a path. */
 export interface Dimension {
   readonly name: string;
@@ -103,4 +109,6 @@ export interface Piece {
   readonly figures: readonly Figure[];
   readonly notes: readonly Words[];
   readonly notions?: readonly Notion[];
+  /** Rows that are sewn later: they follow from the seams and the cloth, once a piece is to be seen. */
+  readonly rows?: readonly StitchRow[];
 }

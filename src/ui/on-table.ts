@@ -1,7 +1,8 @@
 import type { Spec } from '../design/spec.ts';
 import { arrange, type Placed } from '../drawing/arrange.ts';
-import { drawPiece } from '../drawing/draw-piece.ts';
+import { drawWhole } from '../drawing/draw-whole.ts';
 import type { PieceDrawing } from '../drawing/drawing.ts';
+import { rowsOf, withRows } from '../guide/rows.ts';
 import type { Allowances, Pattern } from '../pattern/pattern.ts';
 import type { Piece } from '../pattern/piece.ts';
 import { derived } from '../state/derived.ts';
@@ -19,7 +20,8 @@ export const onTable = (spec: Spec, unit: Unit): readonly Placed[] => {
   if (before) return before;
   const { draft } = derived(spec);
   if (draft === null) return [];
-  const now = arrange(drawPieces(draft.cutting, unit));
+  const pieces = withRows(draft.cutting.pieces, rowsOf({ ...draft, cloths: spec.cloths }));
+  const now = arrange(drawPieces({ ...draft.cutting, pieces }, unit));
   drawn[unit].set(spec, now);
   return now;
 };
@@ -41,7 +43,7 @@ const drawPieces = ({ pieces, allowances }: Pattern, unit: Unit): PieceDrawing[]
     if (before?.unit === unit && same(before.allowances, allowances) && sameShape(before.piece, piece)) {
       return before.drawing;
     }
-    const drawing = drawPiece(piece, allowances, { unit, halves: false, dimensions: true, label: null });
+    const drawing = drawWhole(piece, allowances, { unit, halves: false, dimensions: true, label: null });
     last.set(piece.id, { piece, allowances, unit, drawing });
     return drawing;
   });

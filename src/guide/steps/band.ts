@@ -6,12 +6,14 @@ import {
   nameOf,
   needleSettings,
   notchesIn,
+  rowsAlong,
   seamMinutes,
   seamSettings,
+  topstitched,
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
-import { EDGE_STITCH, SECOND_ROW, STITCH } from '../stitches.ts';
-import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
+import { SECOND_ROW, STITCH } from '../stitches.ts';
+import { type Group, pieceOf, piecesIn, usesOf, type Work } from '../work.ts';
 import { gapWords } from './crown.ts';
 
 /** A band, a facing, a sweatband or a casing becomes a ring. */
@@ -47,6 +49,10 @@ export const bandTopSteps = (work: Work, group: Group): readonly Step[] => {
   const marks = notchesIn(work, group.seams);
   const crown = inside ? 'lining' : 'crown';
   const gap = inside ? gapWords(work, ids) : [];
+  const seen = topstitched(
+    rowsAlong(work, report.seam.b),
+    (at) => words`Topstitch the ${nameOf(work, band)} ${at} from the seam.`,
+  );
   return [
     ...fullnessStep(work, group, crown),
     step({
@@ -61,7 +67,7 @@ export const bandTopSteps = (work: Work, group: Group): readonly Step[] => {
         ...gap,
         gap.length > 0 ? words`Sew all the rest.` : words`Sew all the way round.`,
         words`Press the allowances to the ${nameOf(work, band)}.`,
-        ...(inside ? [] : [words`Topstitch the ${nameOf(work, band)} ${mm(EDGE_STITCH)} from the seam.`]),
+        ...seen.words,
       ],
       checks: [
         report.seam.ease > 0 ? words`The seam is ${mm(report.a)} round.` : lengthCheck(report),
@@ -71,10 +77,8 @@ export const bandTopSteps = (work: Work, group: Group): readonly Step[] => {
       pieces: ids,
       seams: [report.seam.id],
       marks: [...marks, ...(gap.length > 0 ? marksNamed(work, ids, 'turning gap') : [])],
-      settings: seamSettings(work, group.seams, {
-        press: { towards: band },
-        ...(inside ? {} : { topstitch: EDGE_STITCH }),
-      }),
+      rows: seen.rows,
+      settings: seamSettings(work, group.seams, { press: { towards: band }, ...seen.set }),
       minutes: seamMinutes(group.seams, 8),
     }),
   ];
@@ -137,6 +141,10 @@ const gatherWords = (lengths: Words): readonly Words[] => [
 /** A strap at the back in two halves. */
 export const backStrapSteps = (work: Work, group: Group): readonly Step[] => {
   const ids = piecesIn(group.seams);
+  const seen = topstitched(
+    rowsAlong(work, usesOf(group.seams)),
+    (at) => words`Topstitch ${at} from the edge.`,
+  );
   return [
     step({
       id: group.id,
@@ -147,14 +155,15 @@ export const backStrapSteps = (work: Work, group: Group): readonly Step[] => {
         words`Lay two strap halves right sides together.`,
         words`Sew round the long edges and the round end. Leave the straight end open.`,
         words`Turn it with a blunt point and press. Make the other half the same way.`,
-        words`Topstitch ${mm(EDGE_STITCH)} from the edge.`,
+        ...seen.words,
         words`Sew hook and loop tape, a press stud or a small buckle where the halves lie on each other.`,
       ],
       checks: [words`Each edge is ${mm(group.seams[0]!.a)} long, and both halves are alike.`],
       cautions: [words`Take plastic or covered fastenings where metal makes the skin itch.`],
       pieces: ids,
       seams: group.seams.map(({ seam }) => seam.id),
-      settings: seamSettings(work, group.seams, { topstitch: EDGE_STITCH }),
+      rows: seen.rows,
+      settings: seamSettings(work, group.seams, seen.set),
       minutes: seamMinutes(group.seams, 8),
     }),
   ];

@@ -1,4 +1,3 @@
-import { FIRST_ROW, stitchRows } from '../../caps/parts/brim/stitch-rows.ts';
 import { count, mm, words } from '../../words.ts';
 import {
   basteSettings,
@@ -6,6 +5,7 @@ import {
   matchWords,
   needleSettings,
   notchesIn,
+  rowsAlong,
   seamMinutes,
   seamSettings,
 } from '../said.ts';
@@ -71,10 +71,15 @@ export const brimEdgeSteps = (work: Work, group: Group): readonly Step[] => {
 
 /** Rows of stitching round the brim, as many as fit. */
 export const rowsStep = (work: Work, ids: readonly string[], phase: 'visor' | 'close'): readonly Step[] => {
-  const { brimStitched, brimWidth, brimRowSpacing } = work.values;
-  if (brimStitched !== true) return [];
-  const [width, spacing] = [Number(brimWidth), Number(brimRowSpacing)];
-  const rows = stitchRows(width, spacing);
+  const rows = rowsAlong(
+    work,
+    ids.map((piece) => ({ piece, edge: 'outer' })),
+  );
+  // The same distances on every piece of the ring.
+  const distances = [...new Set(rows.map(({ at }) => at))];
+  const [first, second] = distances;
+  if (first === undefined) return [];
+  const n = distances.length;
   const stiff = ids.some((id) => pieceOf(work, id)?.cuts.some(({ cloth }) => cloth === 'stiffener'));
   const outer = ids.flatMap(
     (id) => pieceOf(work, id)?.dimensions.find(({ name }) => name === 'Outer edge') ?? [],
@@ -86,9 +91,9 @@ export const rowsStep = (work: Work, ids: readonly string[], phase: 'visor' | 'c
       title: 'Topstitch the brim',
       show: 'turned',
       words: [
-        rows === 1
-          ? words`Sew one row, ${mm(FIRST_ROW)} from the outer edge.`
-          : words`Sew ${count(rows)} rows, ${mm(spacing)} apart. The first lies ${mm(FIRST_ROW)} from the outer edge.`,
+        second === undefined
+          ? words`Sew one row, ${mm(first)} from the outer edge.`
+          : words`Sew ${count(n)} rows, ${mm(second - first)} apart. The first lies ${mm(first)} from the outer edge.`,
         words`Start each row at the back. Go round and round, from the edge to the crown.`,
       ],
       checks: [words`The rows run even and the brim does not ripple.`],
@@ -98,12 +103,13 @@ export const rowsStep = (work: Work, ids: readonly string[], phase: 'visor' | 'c
           ]
         : [],
       pieces: ids,
+      rows,
       settings: needleSettings(work, ids, {
         stitch: STITCH.topstitch,
-        topstitch: FIRST_ROW,
+        topstitch: first,
         trade: { stitch: '301' },
       }),
-      minutes: [rows * 3 + outer.length, rows * 7 + 2 * outer.length],
+      minutes: [n * 3 + outer.length, n * 7 + 2 * outer.length],
     }),
   ];
 };

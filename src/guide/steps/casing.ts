@@ -6,11 +6,13 @@ import {
   matchWords,
   needleSettings,
   notchesIn,
+  rowsAlong,
   seamMinutes,
   seamSettings,
+  topstitched,
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
-import { EDGE_STITCH, STITCH } from '../stitches.ts';
+import { STITCH } from '../stitches.ts';
 import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
 import { trimWords } from './visor.ts';
 
@@ -47,6 +49,11 @@ export const casingOnSteps = (work: Work, group: Group): readonly Step[] => {
 
 const drawInStep = (work: Work, ties: boolean): Step => {
   const notes = (pieceOf(work, 'casing')?.notes ?? []).slice(ties ? 1 : 0);
+  const seen = topstitched(rowsAlong(work, [{ piece: 'casing', edge: 'top' }]), (at) =>
+    ties
+      ? words`Topstitch the free edge down all round, ${at} in. Keep the ties clear of the needle.`
+      : words`Topstitch the free edge down, ${at} in. Leave a gap at the back for the elastic.`,
+  );
   return step({
     id: 'drawIn',
     phase: 'close',
@@ -55,9 +62,7 @@ const drawInStep = (work: Work, ties: boolean): Step => {
     words: [
       words`Fold the casing to the inside and turn in its free edge.`,
       ...(ties ? notes : []),
-      ties
-        ? words`Topstitch the free edge down all round. Keep the ties clear of the needle.`
-        : words`Topstitch the free edge down. Leave a gap at the back for the elastic.`,
+      ...seen.words,
       ...(ties ? [] : [...notes, words`Sew the gap shut.`]),
     ],
     checks: [ties ? words`The ties slide in the casing.` : words`The back draws in and stretches again.`],
@@ -66,9 +71,10 @@ const drawInStep = (work: Work, ties: boolean): Step => {
       : [words`Some elastic holds latex: ask, if the skin does not bear it.`],
     pieces: ['casing', ...(ties ? ['tie'] : [])],
     marks: marksNamed(work, ['casing'], ties ? 'tie' : 'elastic'),
+    rows: seen.rows,
     settings: needleSettings(work, ['casing'], {
       stitch: STITCH.topstitch,
-      topstitch: EDGE_STITCH,
+      ...seen.set,
       trade: { stitch: '301' },
     }),
     minutes: [10, 25],

@@ -1,8 +1,17 @@
 import { mm, type Words, words } from '../../words.ts';
 import { markedLength } from '../marked-length.ts';
-import { lengthCheck, matchWords, needleSettings, notchesIn, seamMinutes, seamSettings } from '../said.ts';
+import {
+  lengthCheck,
+  matchWords,
+  needleSettings,
+  notchesIn,
+  rowsAlong,
+  seamMinutes,
+  seamSettings,
+  topstitched,
+} from '../said.ts';
 import { type Step, step } from '../step.ts';
-import { EDGE_STITCH, STITCH } from '../stitches.ts';
+import { STITCH } from '../stitches.ts';
 import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
 import { rowsStep } from './brim.ts';
 import { trimWords } from './visor.ts';
@@ -95,16 +104,17 @@ export const lowerEdgeSteps = (work: Work): readonly Step[] => {
   const band = pieceOf(work, 'band');
   if (band === undefined || pieceOf(work, 'liningBand') === undefined) return [];
   const visored = work.pattern.pieces.some(({ id }) => id === 'visor');
+  const seen = topstitched(
+    rowsAlong(work, [{ piece: 'band', edge: 'bottom' }]),
+    (at) => words`Topstitch it all round, ${at} from the edge${visored ? ' and above the visor' : ''}.`,
+  );
   return [
     step({
       id: 'lowerTopstitch',
       phase: 'close',
       title: 'Topstitch the lower edge',
       show: 'cap',
-      words: [
-        words`Press the lower edge, the lining rolled a little inwards.`,
-        words`Topstitch it all round, ${mm(EDGE_STITCH)} from the edge${visored ? ' and above the visor' : ''}.`,
-      ],
+      words: [words`Press the lower edge, the lining rolled a little inwards.`, ...seen.words],
       checks: [words`The lining does not peep out.`],
       cautions: visored
         ? ([
@@ -113,9 +123,10 @@ export const lowerEdgeSteps = (work: Work): readonly Step[] => {
           ] satisfies readonly Words[])
         : [],
       pieces: ['band', 'liningBand'],
+      rows: seen.rows,
       settings: needleSettings(work, ['band', 'liningBand'], {
         stitch: STITCH.topstitch,
-        topstitch: EDGE_STITCH,
+        ...seen.set,
         trade: { stitch: '301' },
       }),
       minutes: [6, 15],

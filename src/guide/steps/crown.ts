@@ -9,12 +9,14 @@ import {
   numbered,
   piecesListed,
   plainName,
+  rowsAlong,
   seamMinutes,
   seamSettings,
+  topstitched,
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
-import { clipsFor, EDGE_STITCH } from '../stitches.ts';
-import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
+import { clipsFor } from '../stitches.ts';
+import { type Group, pieceOf, piecesIn, usesOf, type Work } from '../work.ts';
 
 const isLining = ({ phase }: Group): boolean => phase === 'lining';
 
@@ -64,6 +66,10 @@ export const tipSteps = (work: Work, group: Group): readonly Step[] => {
   const marks = notchesIn(work, group.seams);
   const gap = isLining(group) ? gapWords(work, ids) : [];
   const stiff = ids.some((id) => pieceOf(work, id)?.cuts.some(({ cloth }) => cloth === 'stiffener'));
+  const seen = topstitched(
+    rowsAlong(work, report.seam.b),
+    (at) => words`Topstitch the ${plainName(work, side)} ${at} from the seam.`,
+  );
   return [
     step({
       id: group.id,
@@ -77,9 +83,7 @@ export const tipSteps = (work: Work, group: Group): readonly Step[] => {
         words`Sew with the ${plainName(work, side)} on top, and stop to smooth the cloth.`,
         ...gap,
         words`Press the allowances to the ${plainName(work, side)}, over a ham or a rolled towel.`,
-        ...(isLining(group) || stiff
-          ? []
-          : [words`Topstitch the ${plainName(work, side)} ${mm(EDGE_STITCH)} from the seam.`]),
+        ...seen.words,
       ],
       checks: [lengthCheck(report), words`No small tucks are caught in the seam.`],
       cautions: stiff
@@ -91,10 +95,8 @@ export const tipSteps = (work: Work, group: Group): readonly Step[] => {
       pieces: ids,
       seams: [report.seam.id],
       marks: [...marks, ...(gap.length > 0 ? marksNamed(work, ids, 'turning gap') : [])],
-      settings: seamSettings(work, group.seams, {
-        press: { towards: side },
-        ...(isLining(group) || stiff ? {} : { topstitch: EDGE_STITCH }),
-      }),
+      rows: seen.rows,
+      settings: seamSettings(work, group.seams, { press: { towards: side }, ...seen.set }),
       minutes: seamMinutes(group.seams, 8),
     }),
   ];
@@ -113,7 +115,10 @@ export const goreSteps = (work: Work, group: Group): readonly Step[] => {
   const ids = piecesIn(seams);
   const marks = notchesIn(work, seams);
   const pointed = ids.some((id) => /gore/i.test(id));
-  const topped = !isLining(group) && isFirm(work);
+  const seen = topstitched(
+    rowsAlong(work, usesOf(seams)),
+    (at) => words`Topstitch both sides, ${at} from the seam.`,
+  );
   const n = seams.length;
   return [
     step({
@@ -133,7 +138,7 @@ export const goreSteps = (work: Work, group: Group): readonly Step[] => {
           ? [words`${tipWords(group)}`]
           : [words`Ease the curve with your fingers, and clip the inward one.`]),
         words`Press ${n === 1 ? 'it' : 'each'} open over a ham or a rolled towel.`,
-        ...(topped ? [words`Topstitch both sides, ${mm(EDGE_STITCH)} from the seam.`] : []),
+        ...seen.words,
       ],
       checks: [
         seams.length === 1 ? lengthCheck(seams[0]!) : words`Each pair of edges is ${mm(seams[0]!.a)} long.`,
@@ -142,15 +147,12 @@ export const goreSteps = (work: Work, group: Group): readonly Step[] => {
       pieces: ids,
       seams: seams.map(({ seam }) => seam.id),
       marks,
-      settings: seamSettings(work, seams, { press: 'open', ...(topped ? { topstitch: EDGE_STITCH } : {}) }),
-      minutes: seamMinutes(seams, topped ? 6 : 3),
+      rows: seen.rows,
+      settings: seamSettings(work, seams, { press: 'open', ...seen.set }),
+      minutes: seamMinutes(seams, seen.rows.length > 0 ? 6 : 3),
     }),
   ];
 };
-
-/** Denim, canvas and their like are topstitched; soft cloth is left. */
-const isFirm = ({ cloths: { outer } }: Work): boolean =>
-  ['denim', 'canvas'].includes(outer.kind) || (outer.kind === 'other' && outer.thickness === 0);
 
 const tipWords = ({ id }: Group): string =>
   id.toLowerCase().endsWith('over')

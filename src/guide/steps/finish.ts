@@ -2,15 +2,18 @@ import { distance } from '../../geometry/point.ts';
 import type { Piece, PieceMark } from '../../pattern/piece.ts';
 import { mm, type Words, words } from '../../words.ts';
 import { partOf } from '../parts.ts';
-import { marksNamed, needleSettings, seamMinutes, seamSettings } from '../said.ts';
+import { marksNamed, needleSettings, rowsAlong, seamMinutes, seamSettings, topstitched } from '../said.ts';
 import { type Step, step } from '../step.ts';
-import { EDGE_STITCH } from '../stitches.ts';
-import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
+import { type Group, pieceOf, piecesIn, usesOf, type Work } from '../work.ts';
 import { gapWords } from './crown.ts';
 
 /** The strap over the visor, and its buttons. */
 export const strapSteps = (work: Work, group: Group): readonly Step[] => {
   const ids = piecesIn(group.seams);
+  const seen = topstitched(
+    rowsAlong(work, usesOf(group.seams)),
+    (at) => words`Press it and topstitch ${at} from the edge. That shuts the gap.`,
+  );
   return [
     step({
       id: group.id,
@@ -21,13 +24,14 @@ export const strapSteps = (work: Work, group: Group): readonly Step[] => {
         words`Lay both strips right sides together and sew all round.`,
         ...gapWords(work, ids),
         words`Trim the round ends close and turn the strap through the gap.`,
-        words`Press it and topstitch ${mm(EDGE_STITCH)} from the edge. That shuts the gap.`,
+        ...seen.words,
       ],
       checks: [words`The strap is flat and its ends are round.`],
       pieces: ids,
       seams: group.seams.map(({ seam }) => seam.id),
       marks: marksNamed(work, ids, 'turning gap'),
-      settings: seamSettings(work, group.seams, { topstitch: EDGE_STITCH }),
+      rows: seen.rows,
+      settings: seamSettings(work, group.seams, seen.set),
       minutes: seamMinutes(group.seams, 6),
     }),
     ...buttonStep(work),

@@ -1,5 +1,6 @@
-import { mm, words } from '../../words.ts';
+import { mm, type Words, words } from '../../words.ts';
 import { partOf } from '../parts.ts';
+import type { Row } from '../rows.ts';
 import {
   basteSettings,
   girthCheck,
@@ -7,11 +8,12 @@ import {
   matchWords,
   nameOf,
   notchesIn,
+  rowsAlong,
   seamMinutes,
   seamSettings,
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
-import { CLIPS } from '../stitches.ts';
+import { CLIPS, HALF_FOOT } from '../stitches.ts';
 import { type Group, piecesIn, type Work } from '../work.ts';
 import { stiffenerCautions } from './visor.ts';
 
@@ -24,6 +26,7 @@ export const visorOnSteps = (work: Work, group: Group): readonly Step[] => {
   const marks = notchesIn(work, group.seams).filter(
     ({ name }) => name === 'centre front' || name === 'visor end',
   );
+  const rows = rowsAlong(work, [{ piece: 'visor', edge: 'inner' }]);
   return [
     step({
       id: group.id,
@@ -34,7 +37,8 @@ export const visorOnSteps = (work: Work, group: Group): readonly Step[] => {
         words`Lay the visor on the ${onto}, right sides together, its inner edge along the lower edge.`,
         ...matchWords(marks),
         words`Clip the visor’s allowance every ${mm(CLIPS.sharp)}, so that it follows the edge.`,
-        words`Baste from one end to the other. Keep half a presser foot away from the stiffener.`,
+        words`Baste from one end to the other.`,
+        ...besideWords(work, rows),
       ],
       checks: [
         words`The visor’s inner edge and its place are both ${mm(report.a)} long.`,
@@ -44,11 +48,21 @@ export const visorOnSteps = (work: Work, group: Group): readonly Step[] => {
       pieces: ids,
       seams: [report.seam.id],
       marks,
+      rows,
       settings: basteSettings(work, group.seams),
       minutes: seamMinutes(group.seams, 6),
     }),
   ];
 };
+
+/** How near to the stiffener: the row on the visor lies so much outside the seam, and the stiffener so much inside it. */
+const besideWords = (work: Work, rows: readonly Row[]): readonly Words[] =>
+  rows.map(({ at }) => {
+    const apart = Number(work.values.stiffenerClearance) - at;
+    return apart > HALF_FOOT
+      ? words`Stay on the stitch line, ${mm(apart)} from the stiffener.`
+      : words`Stay half a presser foot from the stiffener: ${mm(apart)}.`;
+  });
 
 /** Outer hat and upper brim, or the hat inside and the under brim. */
 export const brimOnSteps = (work: Work, group: Group): readonly Step[] => {

@@ -1,4 +1,5 @@
-import { mm, words } from '../../words.ts';
+import type { EdgeUse } from '../../pattern/seam.ts';
+import { words } from '../../words.ts';
 import {
   basteSettings,
   girthCheck,
@@ -7,11 +8,13 @@ import {
   nameOf,
   needleSettings,
   notchesIn,
+  rowsAlong,
   seamMinutes,
   seamSettings,
+  topstitched,
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
-import { EDGE_STITCH, STITCH } from '../stitches.ts';
+import { STITCH } from '../stitches.ts';
 import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
 import { hasPart } from './join.ts';
 import { trimWords } from './visor.ts';
@@ -48,7 +51,11 @@ export const sweatbandOnSteps = (work: Work, group: Group): readonly Step[] => {
       settings: seamSettings(work, group.seams),
       minutes: seamMinutes(group.seams, 8),
     }),
-    turnInStep(work, name),
+    turnInStep(
+      work,
+      name,
+      report.seam.a.filter(({ piece }) => !hasPart([piece], 'backStrap')),
+    ),
   ];
 };
 
@@ -78,9 +85,13 @@ const strapStep = (work: Work, ids: readonly string[]): Step => {
   });
 };
 
-const turnInStep = (work: Work, name: string): Step => {
+const turnInStep = (work: Work, name: string, lower: readonly EdgeUse[]): Step => {
   const facing = name === 'facing';
   const visored = work.pattern.pieces.some(({ id }) => id === 'visor');
+  const seen = topstitched(
+    rowsAlong(work, lower),
+    (at) => words`Topstitch the lower edge, ${at} in, all the way round.`,
+  );
   return step({
     id: 'turnIn',
     phase: 'close',
@@ -88,7 +99,7 @@ const turnInStep = (work: Work, name: string): Step => {
     show: 'cap',
     words: [
       words`Fold the ${name} to the inside and roll the seam a little inwards.`,
-      words`Topstitch the lower edge, ${mm(EDGE_STITCH)} in, all the way round.`,
+      ...seen.words,
       facing
         ? words`Turn in its free edge and catch it down by hand.`
         : words`Catch its free edge to the lining or the seams by hand, here and there.`,
@@ -96,9 +107,10 @@ const turnInStep = (work: Work, name: string): Step => {
     checks: [words`The ${name} lies flat inside and does not show.`],
     cautions: visored ? [words`Turn the wheel by hand where the visor makes the seam thick.`] : [],
     pieces: ['sweatband'],
+    rows: seen.rows,
     settings: needleSettings(work, ['sweatband', ...outerIds(work)], {
       stitch: STITCH.topstitch,
-      topstitch: EDGE_STITCH,
+      ...seen.set,
       trade: { stitch: '301' },
     }),
     minutes: [10, 30],

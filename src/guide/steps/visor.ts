@@ -1,6 +1,14 @@
-import { FIRST_ROW } from '../../caps/parts/brim/stitch-rows.ts';
 import { exactMm, mm, type Words, words } from '../../words.ts';
-import { lengthCheck, matchWords, needleSettings, notchesIn, seamMinutes, seamSettings } from '../said.ts';
+import {
+  lengthCheck,
+  matchWords,
+  needleSettings,
+  notchesIn,
+  rowsAlong,
+  seamMinutes,
+  seamSettings,
+  topstitched,
+} from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { STITCH, TRIMMED } from '../stitches.ts';
 import { type Group, pieceOf, piecesIn, piecesOfPart, type Work } from '../work.ts';
@@ -49,6 +57,10 @@ const stiffenStep = (work: Work): Step => {
   const soft = !bought && work.cloths.stiffener.kind === 'buckram';
   const clearance = Number(work.values.stiffenerClearance ?? 0);
   const stiff = bought ? 'insert' : 'stiffener';
+  const seen = topstitched(
+    rowsAlong(work, [{ piece: 'visor', edge: 'outer' }]),
+    (at) => words`Topstitch the outer edge, the first row ${at} in. Buckram takes the needle.`,
+  );
   return step({
     id: 'stiffenVisor',
     phase: 'visor',
@@ -61,9 +73,7 @@ const stiffenStep = (work: Work): Step => {
         ? []
         : [words`It is smaller than the cover by ${exactMm(clearance)} all round.`]),
       words`Baste the inner edge closed beside the ${stiff}.`,
-      ...(soft
-        ? [words`Topstitch the outer edge, the first row ${mm(FIRST_ROW)} in. Buckram takes the needle.`]
-        : []),
+      ...seen.words,
     ],
     checks: [words`The ${stiff} fills the cover and does not bend at the edge.`],
     cautions: [
@@ -71,9 +81,10 @@ const stiffenStep = (work: Work): Step => {
       ...(soft ? [] : [words`An iron melts plastic: press before the ${stiff} goes in, and not after.`]),
     ],
     pieces: piecesOfPart(work, 'visor').map(({ id }) => id),
+    rows: seen.rows,
     settings: needleSettings(work, ['visor'], {
       stitch: STITCH.baste,
-      ...(soft ? { topstitch: FIRST_ROW } : {}),
+      ...seen.set,
       trade: { stitch: '301' },
     }),
     minutes: [6, 15],

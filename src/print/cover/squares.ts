@@ -73,6 +73,7 @@ export const inchSquare = (
 const KEY: readonly (readonly [LineRole, string])[] = [
   ['cut', 'cut line'],
   ['stitch', 'stitch line'],
+  ['row', 'topstitching; beside a stiffener'],
   ['fold', 'fold: lay it on folded cloth'],
   ['grain', 'grainline, along the cloth'],
   ['notch', 'notch: meets its partner'],

@@ -1,3 +1,4 @@
+import { rowsOf, withRows } from '../../guide/rows.ts';
 import type { SheetSet } from '../../print/sheet.ts';
 import { derived } from '../../state/derived.ts';
 import type { Studio } from '../../state/state.ts';
@@ -73,12 +74,16 @@ const layOut = async (): Promise<void> => {
     finishedGirth: draft.finishedGirth,
     date: today(),
   };
-  const drawings = drawPattern(draft.cutting, {
-    unit: wish.unit,
-    halves: wish.paper.halves,
-    dimensions: false,
-    label: facts,
-  });
+  const pieces = withRows(draft.cutting.pieces, rowsOf({ ...draft, cloths: good.cloths }));
+  const drawings = drawPattern(
+    { ...draft.cutting, pieces },
+    {
+      unit: wish.unit,
+      halves: wish.paper.halves,
+      dimensions: false,
+      label: facts,
+    },
+  );
   const picture =
     stage === 'paper' ? await import('../preview/picture-now.ts').then((m) => m.pictureNow(good)) : null;
   // Has something changed while that was fetched? Then it is laid out again in a while.
