@@ -1,4 +1,4 @@
-import { defaultsOf, type Values } from '../../src/caps/parameter.ts';
+import { defaultsOf, type Parameter, type Values } from '../../src/caps/parameter.ts';
 import { fetchStyles } from '../../src/caps/registry.ts';
 import type { CapDraft, Head, Style } from '../../src/caps/style.ts';
 import type { ClothSpec, Cloths } from '../../src/cloth/cloth.ts';
@@ -51,16 +51,25 @@ export const written = (
 /** One pair of wishes in so many is drafted: enough to meet every mix of parts, few enough to be quick. */
 const EVERY = 9;
 
-/** Each of a style's choices, switches and counts, alone. */
-const wishesOf = (style: Style): readonly Values[] =>
-  Object.entries(style.parameters).flatMap(([key, row]): readonly Values[] => {
-    if (row.kind === 'choice') return row.options.map(({ value }) => ({ [key]: value }));
-    if (row.kind === 'switch') return [{ [key]: !row.default }];
-    if (row.kind === 'count' && key === 'gores') return [4, 5, 6].map((gores) => ({ gores }));
+/** Each of a style's choices, switches and counts of gores, alone or with what its control needs to be shown; and its starts. */
+const wishesOf = ({ parameters, starts }: Style): readonly Values[] => [
+  ...Object.entries(parameters).flatMap(([key, row]): readonly Values[] => {
+    const shown = shownBy(row);
+    if (row.kind === 'choice') return row.options.map(({ value }) => ({ ...shown, [key]: value }));
+    if (row.kind === 'switch') return [{ ...shown, [key]: !row.default }];
+    if (row.kind === 'count' && key === 'gores')
+      return Array.from({ length: row.max - row.min + 1 }, (_, i) => ({ ...shown, gores: row.min + i }));
     if (key === 'crownGather') return [{ [key]: 0.4 }, { [key]: 0.4, gatherAs: 'pleats' }];
     if (key === 'allowance') return [{ [key]: 12 }];
+    if (key === 'stiffenerClearance') return [{ [key]: row.kind === 'length' ? row.max : 0 }];
     return [];
-  });
+  }),
+  ...starts.map(({ values }) => values as Values),
+];
+
+/** The value of another row that a row's control asks for. */
+const shownBy = ({ when }: Parameter): Values =>
+  when === undefined ? {} : { [when.key]: Array.isArray(when.is) ? when.is[0]! : (when.is as string | boolean) };
 
 /** Cloths that are sewn in different ways. */
 const cloths: readonly Cloths[] = [
