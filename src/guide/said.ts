@@ -85,15 +85,25 @@ export const needleSettings = (work: Work, ids: readonly string[], set: Settings
 export const rowsAlong = (work: Work, uses: readonly Pick<EdgeUse, 'piece' | 'edge'>[]): readonly Row[] =>
   rowsOf(work).filter(({ piece, edge }) => uses.some((use) => use.piece === piece && use.edge === edge));
 
+interface Topstitched {
+  readonly rows: readonly Row[];
+  readonly words: readonly Words[];
+  readonly set: Settings;
+  /** The settings where the row holds down the allowances of a seam, which makes it a lapped one. */
+  readonly lapped: Settings;
+}
+
 /** The rows that a step sews, and how far in the first of them lies; `say` tells of it. Nothing where there is none. */
-export const topstitched = (
-  rows: readonly Row[],
-  say: (at: Quantity) => Words,
-): { readonly rows: readonly Row[]; readonly words: readonly Words[]; readonly set: Settings } => {
+export const topstitched = (rows: readonly Row[], say: (at: Quantity) => Words): Topstitched => {
   const [first] = rows;
   return first === undefined
-    ? { rows, words: [], set: {} }
-    : { rows, words: [say(mm(first.at))], set: { topstitch: first.at } };
+    ? { rows, words: [], set: {}, lapped: {} }
+    : {
+        rows,
+        words: [say(mm(first.at))],
+        set: { topstitch: first.at },
+        lapped: { topstitch: first.at, trade: { stitch: '301', seam: 'LS' } },
+      };
 };
 
 /** The settings of a plain machine seam. */

@@ -9,9 +9,13 @@ export interface SettingLine {
   readonly value: string;
 }
 
-/** Seams by the letters of ASTM D6193, in words. */
-const SEAMS = { SS: 'superimposed (SS)', LS: 'lapped (LS)', BS: 'bound (BS)' } as const;
-const STITCHES = { 301: 'lockstitch (301)', 200: 'by hand (class 200)' } as const;
+/** Stitches by the numbers of ISO 4915, seams by the letters of ASTM D6193 and the classes of ISO 4916. */
+const STITCHES = { 301: 'lockstitch 301', 200: 'hand stitch, class 200' } as const;
+const SEAMS = {
+  SS: 'superimposed seam SS, class 1',
+  LS: 'lapped seam LS, class 2',
+  BS: 'bound seam BS, class 3',
+} as const;
 
 /** How machine and iron are set for a step. Machines count stitches in mm, also where lengths are in inches. */
 export const settingLines = (work: Work, { settings }: Step, unit: Unit): readonly SettingLine[] => {

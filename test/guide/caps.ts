@@ -69,7 +69,9 @@ const wishesOf = ({ parameters, starts }: Style): readonly Values[] => [
 
 /** The value of another row that a row's control asks for. */
 const shownBy = ({ when }: Parameter): Values =>
-  when === undefined ? {} : { [when.key]: Array.isArray(when.is) ? when.is[0]! : (when.is as string | boolean) };
+  when === undefined
+    ? {}
+    : { [when.key]: Array.isArray(when.is) ? when.is[0]! : (when.is as string | boolean) };
 
 /** Cloths that are sewn in different ways. */
 const cloths: readonly Cloths[] = [

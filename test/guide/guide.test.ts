@@ -59,7 +59,9 @@ describe('the order of work', () => {
     for (const { name, guide, work } of caps) {
       const key = ({ piece, edge, at }: Row): string => `${piece} ${edge} ${at}`;
       const sewn = guide.steps.flatMap(({ rows }) => rows.map(key));
-      const missing = rowsOf(work).map(key).filter((row) => !sewn.includes(row));
+      const missing = rowsOf(work)
+        .map(key)
+        .filter((row) => !sewn.includes(row));
       if (missing.length > 0) wrong.add(`${name}: ${missing}`);
       for (const { id, rows, settings } of guide.steps) {
         // A binding is folded over: no line on the flat strip is where it is stitched.

@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { fetchStyles } from '../../src/caps/registry.ts';
 import type { Style } from '../../src/caps/style.ts';
 import { forAChild } from '../../src/guide/for-a-child.ts';
+import { settingLines } from '../../src/guide/settings-words.ts';
 import type { Step } from '../../src/guide/step.ts';
 import { say } from '../../src/words.ts';
 import { clothsOf, everyCap, type Written, written } from '../guide/caps.ts';
@@ -199,18 +200,35 @@ describe('needles (common practice: the charts of needle makers agree)', () => {
 });
 
 describe('classes of the standards', () => {
-  test('stitches are 301, the lockstitch, of class 300, or of class 200, by hand (ISO 4915); seams superimposed, lapped or bound (ASTM D6193)', () => {
-    for (const { guide } of caps) {
-      for (const { settings, title } of guide.steps) {
-        const { trade, stitch } = settings;
-        if (trade === undefined) continue;
-        expect(['301', '200']).toContain(trade.stitch);
-        // What the machine sews has a stitch length, what the hand sews has none.
-        if (trade.stitch === '200') expect(stitch, title).toBeUndefined();
-        if (trade.seam === 'BS') expect(title).toMatch(/^Bind/);
-        if (/^Bind/.test(title)) expect(trade.seam).toBe('BS');
+  /** ASTM D6193 on seams, as summed up in trade handbooks: plain and enclosed SS, felled and topstitched LS, bound BS. */
+  const seamOf = ({ id, seams, settings }: Step, pattern: Written['draft']['pattern']): string => {
+    const kinds = seams.map((seam) => pattern.seams.find((one) => one.id === seam)!.kind);
+    if (id === 'backOpening') return 'BS';
+    const enclosed = kinds.some((kind) => ['visorEdge', 'brimEdge', 'strapEdge'].includes(kind));
+    return settings.topstitch !== undefined && !enclosed ? 'LS' : 'SS';
+  };
+  /** ISO 4915: 301 is the lockstitch, 200 the class of hand stitches. ISO 4916: superimposed 1, lapped 2, bound 3 (from memory). */
+  const published = { 301: 'lockstitch 301', 200: 'class 200', SS: 'class 1', LS: 'class 2', BS: 'class 3' };
+
+  test('are a lockstitch for the machine, a hand stitch for the hand, and the class of every seam', () => {
+    const wrong = new Set<string>();
+    for (const { name, guide, draft, work } of caps) {
+      for (const step of guide.steps) {
+        const { trade, stitch } = step.settings;
+        const said = settingLines(work, step, 'cm').find((line) => line.name === 'In the trade')?.value ?? '';
+        // What the machine sews has a stitch length; buttonholes are set by eye.
+        if (stitch === undefined && trade?.stitch === '301' && step.id !== 'buttons')
+          wrong.add(`${name}, ${step.id}: no length`);
+        if (stitch !== undefined && trade?.stitch !== '301')
+          wrong.add(`${name}, ${step.id}: no machine stitch`);
+        if (trade && !said.includes(published[trade.stitch])) wrong.add(`${name}, ${step.id}: ${said}`);
+        if (step.seams.length === 0) continue;
+        const seam = seamOf(step, draft.pattern) as 'SS' | 'LS' | 'BS';
+        if (trade?.seam !== seam || !said.includes(published[seam]))
+          wrong.add(`${name}, ${step.id}: ${said}, ${seam}`);
       }
     }
+    expect([...wrong]).toEqual([]);
   });
 });
 
@@ -245,6 +263,11 @@ describe('cautions', () => {
     expect(said(stepOf(cap('pillbox'), 'crown').cautions)).toMatch(/iron off the stiffener/);
   });
 
+  test('metal eyelets, studs and buckles are kept off children under three, as buttons are', () => {
+    expect(said(stepOf(cap('ball'), 'eyelets').cautions)).toMatch(/under three.*choke/);
+    expect(said(stepOf(cap('ball'), 'backStrap').cautions)).toMatch(/under three.*choke/);
+  });
+
   test('buttons say under three years, cords are kept off children', () => {
     expect(said(stepOf(cap('flat-top'), 'buttons').cautions)).toMatch(/under three/);
     expect(said(stepOf(cap('gored'), 'topButton').cautions)).toMatch(/under three/);
@@ -257,6 +280,12 @@ describe('cautions', () => {
     expect(note).toMatch(/does not count cloth, yarn or elastic/);
     // EN 14682, scope: to 14 years; hats and bonnets are outside it.
     expect(note).toMatch(/EN 14682.*14 years.*leaves out hats and bonnets/s);
+    // A national authority's summary: no cords at head or neck under seven, no free ends there to fourteen.
+    expect(note).toMatch(
+      /no cords at the head or neck under seven years, and none with free ends there up to 14/,
+    );
+    expect(note).toMatch(/choke.*strangle/s);
+    expect(note).toMatch(/No cords and no ties.*comes apart when it is pulled/s);
     expect(note).toMatch(/Rules where you live.*come first/);
   });
 });

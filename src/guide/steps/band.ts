@@ -78,7 +78,7 @@ export const bandTopSteps = (work: Work, group: Group): readonly Step[] => {
       seams: [report.seam.id],
       marks: [...marks, ...(gap.length > 0 ? marksNamed(work, ids, 'turning gap') : [])],
       rows: seen.rows,
-      settings: seamSettings(work, group.seams, { press: { towards: band }, ...seen.set }),
+      settings: seamSettings(work, group.seams, { press: { towards: band }, ...seen.lapped }),
       minutes: seamMinutes(group.seams, 8),
     }),
   ];
@@ -159,7 +159,10 @@ export const backStrapSteps = (work: Work, group: Group): readonly Step[] => {
         words`Sew hook and loop tape, a press stud or a small buckle where the halves lie on each other.`,
       ],
       checks: [words`Each edge is ${mm(group.seams[0]!.a)} long, and both halves are alike.`],
-      cautions: [words`Take plastic or covered fastenings where metal makes the skin itch.`],
+      cautions: [
+        words`Take plastic or covered fastenings where metal makes the skin itch.`,
+        words`No stud and no buckle for a child under three: a loose part can choke.`,
+      ],
       pieces: ids,
       seams: group.seams.map(({ seam }) => seam.id),
       rows: seen.rows,

@@ -65,6 +65,7 @@ export const eyeletSteps = (work: Work): readonly Step[] => {
       cautions: [
         words`Guard your eyes when you hammer an eyelet, and keep fingers clear.`,
         words`Some skin does not bear nickel: take brass, or sew the holes.`,
+        words`Sew them for a child under three: a loose eyelet can choke.`,
       ],
       pieces: ids,
       marks: marksNamed(work, ids, 'eyelet'),

@@ -96,7 +96,7 @@ export const tipSteps = (work: Work, group: Group): readonly Step[] => {
       seams: [report.seam.id],
       marks: [...marks, ...(gap.length > 0 ? marksNamed(work, ids, 'turning gap') : [])],
       rows: seen.rows,
-      settings: seamSettings(work, group.seams, { press: { towards: side }, ...seen.set }),
+      settings: seamSettings(work, group.seams, { press: { towards: side }, ...seen.lapped }),
       minutes: seamMinutes(group.seams, 8),
     }),
   ];
@@ -148,7 +148,7 @@ export const goreSteps = (work: Work, group: Group): readonly Step[] => {
       seams: seams.map(({ seam }) => seam.id),
       marks,
       rows: seen.rows,
-      settings: seamSettings(work, seams, { press: 'open', ...seen.set }),
+      settings: seamSettings(work, seams, { press: 'open', ...seen.lapped }),
       minutes: seamMinutes(seams, seen.rows.length > 0 ? 6 : 3),
     }),
   ];
