@@ -38,11 +38,15 @@ export interface MarkUse {
 
 /** What the drawing of a step shows besides its pieces and seams. */
 export type Show =
+  /** Cloth from the bolt. */
+  | 'cloth'
   | 'cut'
   | 'body'
   | 'together'
   | 'turned'
   | 'flat'
+  /** The lower edge from its end, what is inside turned in. */
+  | 'hem'
   /** The cap as far as it is sewn, or all of it. */
   | 'cap';
 
@@ -63,6 +67,8 @@ export interface Step {
   readonly marks: readonly MarkUse[];
   /** Rows of stitches that the pieces show and that this step sews. */
   readonly rows: readonly Row[];
+  /** Rows that only hold for a while or hide in the allowance: the drawing shows them, the pieces do not. */
+  readonly held: readonly Row[];
   readonly settings: Settings;
   readonly show: Show;
   /** Which sides of two pieces lie on each other. */
@@ -81,6 +87,7 @@ export const step = (said: StepWords): Step => ({
   seams: [],
   marks: [],
   rows: [],
+  held: [],
   settings: {},
   facing: 'right',
   minutes: [4, 8],

@@ -14,7 +14,7 @@ import { isTrue } from './numbers.ts';
 let caps: readonly Written[] = [];
 beforeAll(async () => {
   caps = await everyCap();
-}, 30_000);
+}, 60_000);
 
 /** Everything a step says. */
 const sentences = (step: Step): readonly Words[] => [...step.words, ...step.checks, ...step.cautions];

@@ -47,6 +47,40 @@ export const section = (
   return { width: 2 * HALF, height: at + 6, marks };
 };
 
+/** How high a layer is seen above the lower edge, mm on paper. */
+const TALL = 20;
+
+/**
+ * The lower edge seen from its end: what is inside turned in, the allowances between the layers, and the row of stitches
+ * through all of them; a brim stands out from it. mm on paper.
+ */
+export const hem = (topstitched: boolean, brimmed: boolean): Picture => {
+  const [x, y] = [HALF / 2, 4];
+  const inside: Path = polyline([
+    point(x, y),
+    point(x + 2 * LIFT, y),
+    point(x + 2 * LIFT, y + TALL * 0.7),
+    point(x + 3 * LIFT, y + TALL * 0.7),
+    point(x + 3 * LIFT, y + TALL * 0.7 - 3),
+  ]);
+  return {
+    width: HALF * 1.5,
+    height: y + TALL + 5,
+    marks: [
+      lineMark('cut', [line(point(x, y), point(x, y + TALL))]),
+      lineMark('cut', inside, { tone: 'chalk' }),
+      ...(brimmed ? [lineMark('cut', [line(point(x, y), point(x - 9, y - 1.5))])] : []),
+      lineMark('cut', [line(point(x + LIFT, y), point(x + LIFT, y + ALLOWANCE))]),
+      ...(topstitched
+        ? [lineMark('sew', [line(point(x - 1.6, y + 3), point(x + 2 * LIFT + 1.6, y + 3))])]
+        : []),
+      label('outside', x - 6, y + TALL + 2),
+      label('inside', x + 9, y + TALL + 2),
+      label('lower edge', x + LIFT, 1),
+    ],
+  };
+};
+
 const stitches = (x: number, at: number): LineMark =>
   lineMark('sew', [line(point(x, at + 1.6), point(x, at - 2 * LIFT - 1))]);
 

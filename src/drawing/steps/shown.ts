@@ -1,4 +1,5 @@
 import type { Form } from '../../caps/form.ts';
+import type { StitchRow } from '../../pattern/piece.ts';
 import type { Mark } from '../drawing.ts';
 import type { Size } from './size.ts';
 
@@ -9,13 +10,15 @@ export interface Picture extends Size {
 
 /** What a drawing of a step shows. The pieces' own lines, drawn small. */
 export interface Shown {
-  readonly show: 'cut' | 'body' | 'together' | 'turned' | 'flat' | 'cap';
+  readonly show: 'cloth' | 'cut' | 'body' | 'together' | 'turned' | 'flat' | 'hem' | 'cap';
   readonly pieces: readonly string[];
   readonly seams: readonly string[];
   /** Which sides of two pieces lie on each other. */
   readonly facing: 'right' | 'wrong';
   readonly press: 'open' | { readonly towards: string } | null;
   readonly topstitched: boolean;
+  /** Rows of stitches that are sewn on the pieces. */
+  readonly rows: readonly (StitchRow & { readonly piece: string })[];
   /** Copies of pieces, as 'gore 2': those that the step sews, and those sewn to something by its end. */
   readonly news: readonly string[];
   readonly joined: readonly string[];

@@ -2,9 +2,10 @@ import { grown } from '../../cloth/grown.ts';
 import type { Path } from '../../geometry/path.ts';
 import { allowanceOf, cutLine } from '../../pattern/cut-line.ts';
 import type { Allowances } from '../../pattern/pattern.ts';
-import type { Piece, PieceMark, SeamKind } from '../../pattern/piece.ts';
+import type { Piece, PieceMark, SeamKind, StitchRow } from '../../pattern/piece.ts';
 import type { LineMark } from '../drawing.ts';
 import { notchMarks } from '../marks/notch.ts';
+import { rowMarks } from '../marks/row.ts';
 import { pieceMarks } from '../marks-of.ts';
 
 /** A piece and its allowances drawn small: everything on it in the same proportion. */
@@ -39,6 +40,20 @@ export const notchesOnSmall = ({ piece, allowances }: Small): readonly LineMark[
     const edge = piece.outline.find((e) => e.name === name);
     return edge ? notchMarks(edge.path, at, count, allowanceOf(edge.kind, allowances)) : [];
   });
+
+/** Rows of stitches that are sewn, at their distances. */
+export const rowsOnSmall = (
+  { piece, scale }: Small,
+  rows: readonly (StitchRow & { readonly piece: string })[],
+): readonly LineMark[] => {
+  const own = rows.filter((row) => row.piece === piece.id);
+  return rowMarks(
+    piece,
+    own.map((row) => ({ ...row, at: row.at * scale })),
+    // Many rows in heavy lines would make a dark patch.
+    own.length > 4 ? 'row' : 'sew',
+  ).map((mark) => ({ ...mark, tone: 'madder' as const }));
+};
 
 /** Buttons, buttonholes, pleats and marked stretches; their names are said in the step. */
 export const marksOnSmall = ({ piece }: Small): readonly LineMark[] =>

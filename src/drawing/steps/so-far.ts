@@ -32,5 +32,11 @@ export const soFar = (
     ({ path, of }): LineMark =>
       lineMark(news.includes(of) ? 'cut' : 'mark', translated(scaled(path, k, k), by), { ground: true }),
   );
-  return { ...room, marks: movedMarks(marks, point(room.width / 2, room.height / 2)) };
+  // No room above and below for what is not there yet.
+  const { min, max } = boundsOf(marks.flatMap(({ path }) => path));
+  return {
+    width: room.width,
+    height: max.y - min.y + 1,
+    marks: movedMarks(marks, point(room.width / 2, 0.5 - min.y)),
+  };
 };

@@ -2,10 +2,12 @@ import { point } from '../../geometry/point.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Mark, TextMark } from '../drawing.ts';
 import { SMALLEST_TEXT } from '../roles.ts';
+import { cloth } from './cloth.ts';
 import { flat } from './flat.ts';
 import { movedMarks } from './moved-mark.ts';
-import { section } from './section.ts';
+import { hem, section } from './section.ts';
 import type { Picture, Shown } from './shown.ts';
+import type { Size } from './size.ts';
 import { nameOfCopy, soFar } from './so-far.ts';
 import { together } from './together.ts';
 
@@ -19,10 +21,10 @@ const CAP = { width: 36, height: 31 };
  * pressed, and how far the cap has come. The same for screen and paper. Null where there is nothing to see.
  */
 export const stepDrawing = (shown: Shown, pattern: Pattern): Picture | null => {
-  if (shown.show === 'cap') {
-    const all = shown.form.strips.map(nameOfCopy);
-    return centred(soFar(shown.form, all, [], { width: 60, height: 46 }));
-  }
+  if (shown.show === 'cloth') return stacked([[cloth]]);
+  if (shown.show === 'hem')
+    return stacked([[hem(shown.topstitched, isBrimmed(pattern)), ...wholeCap(shown, CAP)]]);
+  if (shown.show === 'cap') return stacked([wholeCap(shown, { width: 60, height: 46 })]);
   if (shown.show === 'together') return stacked(sewing(shown, pattern));
   const pieces = shown.pieces.flatMap((id) => pattern.pieces.find((piece) => piece.id === id) ?? []);
   if (pieces.length === 0) return null;
@@ -30,6 +32,13 @@ export const stepDrawing = (shown: Shown, pattern: Pattern): Picture | null => {
     width: STEP_WIDTH,
     height: shown.pieces.length > 4 ? 90 : PIECES,
   });
+};
+
+const isBrimmed = ({ pieces }: Pattern): boolean => pieces.some(({ id }) => id.startsWith('brim'));
+
+const wholeCap = ({ form }: Shown, room: Size): readonly Picture[] => {
+  const cap = soFar(form, form.strips.map(nameOfCopy), [], room);
+  return cap ? [cap] : [];
 };
 
 const nameIn = (pattern: Pattern, id: string): string =>
@@ -94,14 +103,9 @@ const caption = (lines: readonly string[]): Picture => {
   return { width: STEP_WIDTH, height, marks: [text] };
 };
 
-const centred = (picture: Picture | null): Picture | null =>
-  picture && {
-    ...picture,
-    width: STEP_WIDTH,
-    marks: movedMarks(picture.marks, point((STEP_WIDTH - picture.width) / 2, 0)),
-  };
+const BESIDE = 6;
 
-/** Rows of pictures from top to bottom, those of a row side by side. */
+/** Rows of pictures from top to bottom, each in the middle, those of a row side by side. */
 const stacked = (rows: readonly (readonly Picture[])[]): Picture | null => {
   const filled = rows.filter((row) => row.length > 0);
   if (filled.length === 0) return null;
@@ -111,11 +115,12 @@ const stacked = (rows: readonly (readonly Picture[])[]): Picture | null => {
   const marks: Mark[] = [];
   let top = height;
   for (const [i, row] of filled.entries()) {
-    let x = 0;
+    const wide = row.reduce((sum, { width }) => sum + width, BESIDE * (row.length - 1));
+    let x = (STEP_WIDTH - wide) / 2;
     for (const picture of row) {
       const y = top - heights[i]! + (heights[i]! - picture.height) / 2;
       marks.push(...movedMarks(picture.marks, point(x, y)));
-      x += picture.width + 6;
+      x += picture.width + BESIDE;
     }
     top -= heights[i]! + GAP;
   }

@@ -17,7 +17,7 @@ import { notchesOnSmall, type Small, small } from './small.ts';
 import { throughWindow } from './window.ts';
 
 /** No piece is drawn smaller than this: a long one is shown in part. */
-const LEAST = 0.26;
+const LEAST = 0.2;
 /** The piece below peeks out by so much, mm on paper. */
 const PEEK: Point = point(-1.5, 1.5);
 /** Below the seam stays room for its allowance, mm on paper. */
@@ -70,6 +70,7 @@ export const together = (
     pair.above,
     pair.at[1] * k,
     isFlipped(b, pair.above) === turned,
+    [...seam.a, ...seam.b].filter((use) => use !== pair.above && isSamePiece(use, pair.above)),
   );
   const box = windowOn(boxUnion([lower.bounds, upper.bounds]), room);
   const marks = throughWindow(
@@ -77,26 +78,26 @@ export const together = (
       ...(movedMarks([...lower.lines], PEEK) as readonly LineMark[]),
       ...upper.lines,
       lineMark('sew', upper.seam),
+      ...upper.further.map((path) => lineMark('sew', path)),
       ...opening(boundsOf(upper.seam), box),
     ],
     box,
   );
   return {
-    ...room,
+    width: room.width,
+    height: box.max.y - box.min.y,
     marks: movedMarks(marks, subtract(point(0, 0), box.min)),
     below: pair.below.piece,
     above: pair.above.piece,
   };
 };
 
+/** As wide as there is room, as high as what is shown: the arrow reaches below the seam, the piece below peeks out above. */
 const windowOn = ({ min, max }: Box, room: Size): Box => {
-  const left = Math.min(Math.max((min.x + max.x) / 2, -room.width * 0.3), room.width * 0.3);
-  const tall = max.y - min.y > room.height - 2;
-  const low = tall ? Math.max(min.y - 1, -room.height * 0.3) : (min.y + max.y - room.height) / 2;
-  return {
-    min: point(left - room.width / 2, low),
-    max: point(left + room.width / 2, low + room.height),
-  };
+  const middle = Math.min(Math.max((min.x + max.x) / 2, -room.width * 0.3), room.width * 0.3);
+  const low = Math.max(Math.min(min.y, -FOOT) - 1, -room.height * 0.3);
+  const high = Math.min(max.y + PEEK.y + 1, low + room.height);
+  return { min: point(middle - room.width / 2, low), max: point(middle + room.width / 2, high) };
 };
 
 /** The middle of the shortest stretch that two single edges share, of the side with more pieces in it. */
@@ -104,7 +105,7 @@ const pairOf = (seam: Seam, known: ReadonlyMap<string, Piece>): Pair => {
   const lengthOf = (use: EdgeUse): number => (use.to ?? edgeLength(use, known)) - (use.from ?? 0);
   const [few, many] = isBelow(seam, known) ? [seam.a, seam.b] : [seam.b, seam.a];
   const [shorter, longer] = [total(few, lengthOf), total(many, lengthOf)];
-  const middle = Math.floor((many.length - 1) / 2);
+  const middle = shownOf(many, lengthOf);
   const before = total(many.slice(0, middle), lengthOf);
   const half = lengthOf(many[middle]!) / 2;
   const onFew = ((before + half) * shorter) / longer;
@@ -122,6 +123,16 @@ const pairOf = (seam: Seam, known: ReadonlyMap<string, Piece>): Pair => {
   }
   throw new RangeError(`the seam ${seam.id} has no edges`);
 };
+
+/** Of the edges of a side the middle one is shown, or the longest where all belong to one piece. */
+const shownOf = (uses: readonly EdgeUse[], lengthOf: (use: EdgeUse) => number): number => {
+  if (!uses.every((use) => isSamePiece(use, uses[0]!))) return Math.floor((uses.length - 1) / 2);
+  const lengths = uses.map(lengthOf);
+  return lengths.indexOf(Math.max(...lengths));
+};
+
+const isSamePiece = (one: EdgeUse, other: EdgeUse): boolean =>
+  one.piece === other.piece && one.copy === other.copy;
 
 /** The side with fewer pieces lies below; of two single ones, that with the longer edge. */
 const isBelow = ({ a, b }: Seam, known: ReadonlyMap<string, Piece>): boolean =>
@@ -157,11 +168,20 @@ interface Lying {
   readonly bounds: Box;
   readonly lines: readonly LineMark[];
   readonly seam: Path;
+  /** What else of the same seam is sewn on this piece. */
+  readonly further: readonly Path[];
 }
 
 /** A piece with one place of an edge on the origin and the piece above it; face down it is its own mirror image. */
-const placed = (one: Small, use: EdgeUse, at: number, flipped: boolean): Lying => {
-  const edge = one.piece.outline.find(({ name }) => name === use.edge)!;
+const placed = (
+  one: Small,
+  use: EdgeUse,
+  at: number,
+  flipped: boolean,
+  others: readonly EdgeUse[] = [],
+): Lying => {
+  const edgeOf = (of: EdgeUse) => one.piece.outline.find(({ name }) => name === of.edge)!;
+  const edge = edgeOf(use);
   const [p, t] = [pointAt(edge.path, at), tangentAt(edge.path, at)];
   // Walked along its outline a piece lies to the left; mirrored, to the right, so that it is walked back.
   const [foot, along] = flipped ? [point(-p.x, p.y), point(t.x, -t.y)] : [p, t];
@@ -179,6 +199,7 @@ const placed = (one: Small, use: EdgeUse, at: number, flipped: boolean): Lying =
         .map((mark) => ({ ...mark, path: lay(mark.path) })),
     ],
     seam: lay(sewn),
+    further: others.map((other) => lay(stretchOfUse(edgeOf(other).path, other, one))),
   };
 };
 

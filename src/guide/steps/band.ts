@@ -124,6 +124,9 @@ const fullnessStep = (work: Work, group: Group, crown: string): readonly Step[] 
           words: gatherWords(lengths),
           checks: [words`Drawn up, the edge is ${mm(report.a)} round.`],
           pieces: full,
+          held: report.seam.b.flatMap(({ piece, edge }) =>
+            [-SECOND_ROW / 2, SECOND_ROW / 2].map((at) => ({ piece, edge, at })),
+          ),
           marks: marksNamed(work, full, 'gather'),
           settings: needleSettings(work, full, { stitch: STITCH.baste, trade: { stitch: '301' } }),
           minutes: [8, 20],

@@ -58,7 +58,7 @@ const drawInStep = (work: Work, ties: boolean): Step => {
     id: 'drawIn',
     phase: 'close',
     title: ties ? 'Turn the casing in over the ties' : 'Turn the casing in and draw in the elastic',
-    show: 'cap',
+    show: 'hem',
     words: [
       words`Fold the casing to the inside and turn in its free edge.`,
       ...(ties ? notes : []),

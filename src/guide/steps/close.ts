@@ -85,7 +85,7 @@ export const facingSteps = (work: Work): readonly Step[] => {
       id: 'facing',
       phase: 'close',
       title: 'Turn the facing in',
-      show: 'cap',
+      show: 'hem',
       words: [
         words`Fold the facing to the inside and roll the seam a little inwards.`,
         words`Turn in its free edge, or neaten it with a zigzag.`,
@@ -113,7 +113,7 @@ export const lowerEdgeSteps = (work: Work): readonly Step[] => {
       id: 'lowerTopstitch',
       phase: 'close',
       title: 'Topstitch the lower edge',
-      show: 'cap',
+      show: 'hem',
       words: [words`Press the lower edge, the lining rolled a little inwards.`, ...seen.words],
       checks: [words`The lining does not peep out.`],
       cautions: visored

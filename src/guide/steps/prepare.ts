@@ -31,8 +31,7 @@ const washStep = (work: Work): readonly Step[] => {
       id: 'wash',
       phase: 'prepare',
       title: toWash.length > 0 ? 'Wash and press the cloth' : 'Press the cloth',
-      show: 'cut',
-      pieces: work.pattern.pieces.slice(0, 1).map(({ id }) => id),
+      show: 'cloth',
       words: [
         ...(toWash.length > 0
           ? [
@@ -121,6 +120,9 @@ const plural = (name: string): string =>
     'tack down': 'stretches to tack',
   })[name] ?? name;
 
+/** A staystitch lies so far out in the allowance, mm: close to the stitch line. */
+const STAY = 1;
+
 /** Edges that bow inwards stretch when they are handled. */
 const holdStep = (work: Work): readonly Step[] => {
   const inward = work.pattern.pieces.filter(({ outline }) =>
@@ -140,6 +142,7 @@ const holdStep = (work: Work): readonly Step[] => {
       ],
       checks: [words`The edge still lies on the paper piece, no longer than it was.`],
       pieces: ids,
+      held: ids.map((piece) => ({ piece, edge: 'inner', at: -STAY })),
       settings: needleSettings(work, ids, { stitch: STITCH.reinforced, trade: { stitch: '301' } }),
       minutes: [4, 10],
     }),

@@ -96,7 +96,7 @@ const turnInStep = (work: Work, name: string, lower: readonly EdgeUse[]): Step =
     id: 'turnIn',
     phase: 'close',
     title: `Turn the ${name} in`,
-    show: 'cap',
+    show: 'hem',
     words: [
       words`Fold the ${name} to the inside and roll the seam a little inwards.`,
       ...seen.words,

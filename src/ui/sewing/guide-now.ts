@@ -34,6 +34,7 @@ export const guideNow = (draft: Draft): GuideNow => {
         facing: step.facing,
         press: step.settings.press ?? null,
         topstitched: step.settings.topstitch !== undefined,
+        rows: [...step.rows, ...step.held],
         ...joined[guide.steps.indexOf(step)]!,
         form,
       },

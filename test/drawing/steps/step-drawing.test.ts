@@ -23,7 +23,7 @@ beforeAll(async () => {
   // Each style as it is usually made, and some of the others.
   caps = [...first, ...all.filter((cap, i) => !first.includes(cap) && i % 17 === 0)];
   drawn = caps.flatMap((cap) => drawingsOf(cap).map((one) => ({ ...one, name: cap.name })));
-}, 30_000);
+}, 60_000);
 
 const drawingsOf = (cap: Written): readonly { readonly step: Step; readonly picture: Picture | null }[] => {
   const { guide, draft, style, values } = cap;
@@ -36,6 +36,7 @@ const drawingsOf = (cap: Written): readonly { readonly step: Step; readonly pict
         ...step,
         press: step.settings.press ?? null,
         topstitched: step.settings.topstitch !== undefined,
+        rows: [...step.rows, ...step.held],
         ...joined[i]!,
         form,
       },
