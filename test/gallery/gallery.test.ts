@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { svgOf } from './picture.ts';
 import { pictures } from './pictures.ts';
+import { stepPictures, stepsSvg } from './steps.ts';
 
 /** Set GALLERY=rewrite to draw the stored pictures anew; then look at each that has changed. */
 const rewrite = process.env.GALLERY === 'rewrite';
@@ -23,20 +24,26 @@ const difference = (stored: string, drawn: string): string | null => {
   return moved < 0 ? null : `${before![moved]} has become ${after![moved]}`;
 };
 
+/** The pieces of caps, and what their steps show. */
+const shown = [
+  ...pictures.map((picture) => ({ name: picture.name, draw: () => svgOf(picture) })),
+  ...stepPictures.map((picture) => ({ name: picture.name, draw: () => stepsSvg(picture) })),
+];
+
 if (rewrite) {
   mkdirSync(shelf, { recursive: true });
-  for (const picture of pictures) writeFileSync(fileOf(picture.name), svgOf(picture));
+  for (const { name, draw } of shown) writeFileSync(fileOf(name), draw());
 }
 
 describe('the gallery', () => {
-  it.each(pictures)('$name is drawn as it was when it was last looked at', (picture) => {
-    const file = fileOf(picture.name);
-    expect(existsSync(file), `there is no stored picture ${picture.name}`).toBe(true);
-    expect(difference(readFileSync(file, 'utf8'), svgOf(picture))).toBeNull();
+  it.each(shown)('$name is drawn as it was when it was last looked at', ({ name, draw }) => {
+    const file = fileOf(name);
+    expect(existsSync(file), `there is no stored picture ${name}`).toBe(true);
+    expect(difference(readFileSync(file, 'utf8'), draw())).toBeNull();
   });
 
   it('keeps no picture of what is no longer drawn', () => {
-    const names = pictures.map(({ name }) => `${name}.svg`).sort();
+    const names = shown.map(({ name }) => `${name}.svg`).sort();
     expect(readdirSync(shelf).sort()).toEqual(names);
   });
 

@@ -35,10 +35,10 @@ const pieceGroup = ({ drawing, at }: Placed): string =>
 
 const markElement = (mark: Mark): string => (mark.kind === 'line' ? lineElement(mark) : textElement(mark));
 
-const lineElement = ({ role, path, filled }: LineMark): string => {
+const lineElement = ({ role, path, filled, ground }: LineMark): string => {
   const { weight, dash } = lineStyles[role];
   const dashes = dash.length > 0 ? ` stroke-dasharray="${dash.join(' ')}"` : '';
-  const fill = filled ? '#000' : 'none';
+  const fill = filled ? '#000' : ground || role === 'bare' ? '#fff' : 'none';
   return `<path class="${role}" d="${pathData(path)}" fill="${fill}" stroke="#000" stroke-width="${weight}"${dashes}/>`;
 };
 

@@ -1,4 +1,4 @@
-import { defaultsOf, type Parameter, type Values } from '../../src/caps/parameter.ts';
+import { type Condition, defaultsOf, type ParameterTable, type Values } from '../../src/caps/parameter.ts';
 import { fetchStyles } from '../../src/caps/registry.ts';
 import type { CapDraft, Head, Style } from '../../src/caps/style.ts';
 import type { ClothSpec, Cloths } from '../../src/cloth/cloth.ts';
@@ -54,7 +54,7 @@ const EVERY = 31;
 /** Each of a style's choices, switches and counts of gores, alone or with what its control needs to be shown; and its starts. */
 const wishesOf = ({ parameters, starts }: Style): readonly Values[] => [
   ...Object.entries(parameters).flatMap(([key, row]): readonly Values[] => {
-    const shown = shownBy(row);
+    const shown = shownBy(parameters, key);
     if (row.kind === 'choice') return row.options.map(({ value }) => ({ ...shown, [key]: value }));
     if (row.kind === 'switch') return [{ ...shown, [key]: !row.default }];
     if (row.kind === 'count' && key === 'gores')
@@ -67,11 +67,19 @@ const wishesOf = ({ parameters, starts }: Style): readonly Values[] => [
   ...starts.map(({ values }) => values as Values),
 ];
 
-/** The value of another row that a row's control asks for. */
-const shownBy = ({ when }: Parameter): Values =>
-  when === undefined
-    ? {}
-    : { [when.key]: Array.isArray(when.is) ? when.is[0]! : (when.is as string | boolean) };
+/** The values of other rows that a row needs to count. */
+const shownBy = (table: ParameterTable, key: string): Values =>
+  Object.fromEntries(
+    Object.entries(table[key]?.when ?? {}).flatMap(([other, condition]) => [
+      ...Object.entries(shownBy(table, other)),
+      [other, meeting(condition)] as const,
+    ]),
+  );
+
+const meeting = (condition: Condition): string | number | boolean => {
+  if (typeof condition !== 'object') return condition;
+  return 'above' in condition ? condition.above + 0.3 : condition[0]!;
+};
 
 /** Cloths that are sewn in different ways. */
 const cloths: readonly Cloths[] = [

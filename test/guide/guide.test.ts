@@ -41,7 +41,7 @@ describe('the order of work', () => {
               ? [true, false]
               : [];
         for (const value of all) {
-          if (!own.some(({ values }) => values[key] === value && applies(row, values)))
+          if (!own.some(({ values }) => values[key] === value && applies(style.parameters, key, values)))
             missing.push(`${style.id}: ${key} ${value}`);
         }
       }

@@ -70,7 +70,10 @@ export const together = (
     pair.above,
     pair.at[1] * k,
     isFlipped(b, pair.above) === turned,
-    [...seam.a, ...seam.b].filter((use) => use !== pair.above && isSamePiece(use, pair.above)),
+    // A ring and a tie are folded: their other edge is sewn by the same line.
+    [seam.a, seam.b]
+      .filter((side) => side.includes(pair.above))
+      .flatMap((side) => side.filter((use) => use !== pair.above && isSamePiece(use, pair.above))),
   );
   const box = windowOn(boxUnion([lower.bounds, upper.bounds]), room);
   const marks = throughWindow(

@@ -1,9 +1,11 @@
 import { ball } from '../../../src/caps/ball/ball.ts';
+import { clothsOf } from '../../guide/caps.ts';
 import { of, type Picture } from '../picture.ts';
 
 /** The ball cap as it comes, with either fastening, and at its extremes. */
 export const ballPictures: readonly Picture[] = of(ball, [
   { name: 'ball' },
+  { name: 'ball-with-rows-on-buckram', rowsFor: clothsOf({ stiffener: 'buckram' }) },
   { name: 'ball-inches-with-dimensions', options: { unit: 'in', dimensions: true, label: null } },
   {
     name: 'ball-with-an-elastic',

@@ -1,10 +1,13 @@
 import { flatTop } from '../../../src/caps/flat-top/flat-top.ts';
 import { CORDUROY, WINTER } from '../../caps/cloths.ts';
+import { clothsOf } from '../../guide/caps.ts';
 import { of, type Picture } from '../picture.ts';
 
 /** The flat-top cap as it comes, at its extremes, and in each way of drawing it. */
 export const flatTopPictures: readonly Picture[] = of(flatTop, [
   { name: 'flat-top' },
+  { name: 'flat-top-with-rows', rowsFor: clothsOf({}) },
+  { name: 'flat-top-with-rows-on-the-fold', rowsFor: clothsOf({}), options: { halves: true } },
   { name: 'flat-top-halves-on-the-fold', options: { halves: true } },
   { name: 'flat-top-inches-with-dimensions', options: { unit: 'in', dimensions: true, label: null } },
   { name: 'flat-top-oval-in-quarters', values: { tipRatio: 0.78 } },

@@ -1,9 +1,11 @@
 import { sunHat } from '../../../src/caps/sun-hat/sun-hat.ts';
+import { clothsOf } from '../../guide/caps.ts';
 import { of, type Picture } from '../picture.ts';
 
 /** The sun hat as it comes, with either crown, each way its brim can be cut, and at its extremes. */
 export const sunHatPictures: readonly Picture[] = of(sunHat, [
   { name: 'sun-hat' },
+  { name: 'sun-hat-with-rows', rowsFor: clothsOf({}) },
   { name: 'sun-hat-halves-on-the-fold', options: { halves: true } },
   {
     name: 'sun-hat-inches-with-dimensions',
