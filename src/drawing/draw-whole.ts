@@ -66,7 +66,8 @@ export const drawBody = (
     walls: segmentsOf(piece.outline.flatMap((e) => e.path)),
     silhouette: segmentsOf(silhouette),
     clear: [...folds, ...marks],
-    rows: rows.flatMap(({ path }) => segmentsOf(path)),
+    // On the table a name has a rim of its own: it may lie on a row.
+    rows: options.label ? rows.flatMap(({ path }) => segmentsOf(path)) : [],
     rather: [...centres, ...dimensions],
   });
   if (!placed) return null;

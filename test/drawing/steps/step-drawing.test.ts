@@ -148,7 +148,7 @@ describe('two pieces laid together', () => {
       }
     }
     expect(wrong).toEqual([]);
-  });
+  }, 30_000);
 });
 
 test('a lining goes in wrong sides together, and its drawing says so', () => {
