@@ -201,6 +201,8 @@ test('the booklet can follow the pattern in one file, on the same paper', async 
   expect(pdf.pages.length).toBeGreaterThan(sheets + 2);
   const said = (i: number) => pdf.pages[i]!.texts.map(({ text }) => text).join(' ');
   expect(said(0)).toContain('100 mm');
+  // The rows of stitches on the pieces are explained with the other lines.
+  expect(said(0)).toContain('topstitching; beside a stiffener');
   expect(said(sheets)).toContain('Sewing booklet');
   expect(said(pdf.pages.length - 1)).toMatch(/Sewing (\d+) of \1/);
   for (const { width, height } of pdf.pages) {

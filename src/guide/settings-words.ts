@@ -10,11 +10,11 @@ export interface SettingLine {
 }
 
 /** Stitches by the numbers of ISO 4915, seams by the letters of ASTM D6193 and the classes of ISO 4916. */
-const STITCHES = { 301: 'lockstitch 301', 200: 'hand stitch, class 200' } as const;
+const STITCHES = { 301: 'lockstitch 301 (ISO 4915)', 200: 'hand stitch, class 200 (ISO 4915)' } as const;
 const SEAMS = {
-  SS: 'superimposed seam SS, class 1',
-  LS: 'lapped seam LS, class 2',
-  BS: 'bound seam BS, class 3',
+  SS: 'superimposed seam SS, class 1 (ISO 4916)',
+  LS: 'lapped seam LS, class 2 (ISO 4916)',
+  BS: 'bound seam BS, class 3 (ISO 4916)',
 } as const;
 
 /** How machine and iron are set for a step. Machines count stitches in mm, also where lengths are in inches. */

@@ -208,7 +208,13 @@ describe('classes of the standards', () => {
     return settings.topstitch !== undefined && !enclosed ? 'LS' : 'SS';
   };
   /** ISO 4915: 301 is the lockstitch, 200 the class of hand stitches. ISO 4916: superimposed 1, lapped 2, bound 3 (from memory). */
-  const published = { 301: 'lockstitch 301', 200: 'class 200', SS: 'class 1', LS: 'class 2', BS: 'class 3' };
+  const published = {
+    301: 'lockstitch 301 (ISO 4915)',
+    200: 'class 200 (ISO 4915)',
+    SS: 'class 1 (ISO 4916)',
+    LS: 'class 2 (ISO 4916)',
+    BS: 'class 3 (ISO 4916)',
+  };
 
   test('are a lockstitch for the machine, a hand stitch for the hand, and the class of every seam', () => {
     const wrong = new Set<string>();
