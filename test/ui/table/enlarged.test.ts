@@ -1,9 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { drawPiece } from '../../../src/drawing/draw-piece.ts';
+import { gored } from '../../../src/caps/gored/gored.ts';
+import { goredParameters } from '../../../src/caps/gored/parameters.ts';
+import { defaultsOf } from '../../../src/caps/parameter.ts';
+import { drawPattern, drawPiece } from '../../../src/drawing/draw-piece.ts';
 import type { PieceDrawing, TextMark } from '../../../src/drawing/drawing.ts';
 import { blockSize } from '../../../src/drawing/text-block.ts';
 import { boundsOf } from '../../../src/geometry/bounds.ts';
+import { contains } from '../../../src/geometry/inside.ts';
+import { crossings } from '../../../src/geometry/intersect.ts';
+import { polygon } from '../../../src/geometry/path.ts';
+import { point } from '../../../src/geometry/point.ts';
 import { enlarged } from '../../../src/ui/table/enlarged.ts';
+import { HEADS } from '../../caps/family.ts';
 import { allowances, crescent, strip } from '../../pattern/sample-pieces.ts';
 
 const options = { unit: 'cm', halves: false, dimensions: false, label: null } as const;
@@ -27,6 +35,25 @@ describe('a name enlarged to be read from afar', () => {
         expect(from).toBeGreaterThanOrEqual(drawing.bounds.min.x - 1e-9);
         expect(to).toBeLessThanOrEqual(drawing.bounds.max.x + 1e-9);
         expect(to < grain.min.x || from > grain.max.x).toBe(true);
+      }
+    }
+  });
+
+  it('keeps off the stitch lines of narrow gores for a small child, at every size that has room', () => {
+    const head = HEADS[0]!;
+    const { pattern } = gored.draft(defaultsOf(goredParameters), head);
+    const gores = drawPattern(pattern, options).filter(({ id }) => /gore/i.test(id));
+    expect(gores).toHaveLength(2);
+    for (const drawing of gores) {
+      const stitch = drawing.marks.flatMap((m) => (m.kind === 'line' && m.role === 'stitch' ? m.path : []));
+      for (const size of [6, 7, 8, 9, 10]) {
+        const shown = enlarged(titleOf(drawing), size, drawing)!;
+        const { width, height } = blockSize(shown);
+        const corner = (u: number, v: number) => point(shown.at.x + u * width, shown.at.y + v * height);
+        const [low, high] = [-1 / 2, 1 / 2];
+        const frame = polygon([corner(low, low), corner(high, low), corner(high, high), corner(low, high)]);
+        expect(crossings(frame, stitch), `${drawing.id} ${size}`).toEqual([]);
+        expect(contains(stitch, shown.at)).toBe(true);
       }
     }
   });
