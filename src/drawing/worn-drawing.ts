@@ -6,6 +6,7 @@ import { normalsOf } from '../worn/normals.ts';
 import type { Worn } from '../worn/put-on.ts';
 import { edgeKnots, type Sheet, trianglesIn } from '../worn/sheet.ts';
 import { type DepthMap, depthMap, type Faces } from './depth-map.ts';
+import { joinedLines } from './joined-lines.ts';
 
 /** What a line of the drawing is: the outline or an edge of the cap, a seam or stitch line on it, a line of its shade, or the head. */
 export type WornRole = 'edge' | 'shade' | 'head';
@@ -86,8 +87,7 @@ const nearAt = (seen: Float64Array, k: number): Near => ({
 
 const capLines = (sheet: Sheet, seen: Float64Array, axes: Axes): readonly RawLine[] => {
   const normals = seenOf(normalsOf(sheet), axes);
-  const knots = edgeKnots(sheet);
-  const edge: RawLine = { role: 'edge', points: [...knots, knots[0]!].map((k) => nearAt(seen, k)) };
+  const edge: RawLine = { role: 'edge', points: outlineKnots(sheet).map((k) => nearAt(seen, k)) };
   const turned = turnings(seen, normals, sheet.columns).map(
     (pair): RawLine => ({
       role: 'edge',
@@ -95,6 +95,14 @@ const capLines = (sheet: Sheet, seen: Float64Array, axes: Axes): readonly RawLin
     }),
   );
   return [edge, ...turned, ...shades(sheet, seen, normals)];
+};
+
+/** The knots of a net along its edges in their order; of a button or an eyelet its rim alone. */
+const outlineKnots = (sheet: Sheet): readonly number[] => {
+  const { rows, columns, disc } = sheet;
+  if (disc) return Array.from({ length: rows }, (_, i) => (i + 1) * columns - 1);
+  const knots = edgeKnots(sheet);
+  return [...knots, knots[0]!];
 };
 
 /** Where a surface turns away from the eye, cell by cell of its net: short lines, each with a knot near its ends. */
@@ -204,32 +212,4 @@ const straightOn = (run: readonly Point[], at: Point): boolean => {
   const [a, b] = [run.at(-2)!, run.at(-1)!];
   const cross = (b.x - a.x) * (at.y - b.y) - (b.y - a.y) * (at.x - b.x);
   return Math.abs(cross) < 0.02 * Math.hypot(b.x - a.x, b.y - a.y);
-};
-
-/** Short lines that go on from each other are made one. */
-const joinedLines = (lines: readonly WornLine[]): readonly WornLine[] => {
-  const key = ({ x, y }: Point, role: WornRole) => `${role} ${Math.round(x * 50)} ${Math.round(y * 50)}`;
-  const open = new Map<string, Point[]>();
-  const done: { role: WornRole; points: Point[] }[] = [];
-  for (const { role, points } of lines) {
-    const [start, end] = [points[0]!, points.at(-1)!];
-    const before = open.get(key(start, role));
-    if (before && before.at(-1) !== undefined && points.length === 2) {
-      open.delete(key(start, role));
-      before.push(...points.slice(1));
-      open.set(key(end, role), before);
-      continue;
-    }
-    const turned = open.get(key(end, role));
-    if (turned && points.length === 2) {
-      open.delete(key(end, role));
-      turned.push(start);
-      open.set(key(start, role), turned);
-      continue;
-    }
-    const fresh = [...points];
-    done.push({ role, points: fresh });
-    if (points.length === 2) open.set(key(end, role), fresh);
-  }
-  return done;
 };

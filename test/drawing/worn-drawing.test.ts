@@ -90,4 +90,22 @@ describe('the drawing of a cap that is worn', () => {
     expect(boxWidth(box)).toBeCloseTo(width, 9);
     expect(boxHeight(box)).toBeCloseTo(height, 9);
   });
+
+  test('draws a button by its rim alone', () => {
+    const ring = (r: number, z: number) =>
+      Array.from({ length: 73 }, (_, i) => ({
+        x: r * Math.cos((i * Math.PI) / 36),
+        y: r * Math.sin((i * Math.PI) / 36),
+        z,
+      }));
+    const disc = netOf({ piece: 'tip', copy: 0, strip: { left: ring(0, 200), right: ring(10, 198) } });
+    const drawnLength = (sheet: Worn['sheets'][number]) =>
+      capOnly({ sheets: [sheet], head, lift: 0 }, 'top').reduce(
+        (sum, { points }) => sum + lengthOf(points),
+        0,
+      );
+    // Seen from above nothing of it turns away: 2π · 10 mm round, and without a disc's name 10 mm there and back.
+    expect(Math.abs(drawnLength({ ...disc, disc: 'button' }) - 20 * Math.PI)).toBeLessThan(0.3);
+    expect(Math.abs(drawnLength(disc) - 20 * Math.PI - 20)).toBeLessThan(0.3);
+  });
 });
