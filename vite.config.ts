@@ -125,6 +125,8 @@ export default defineConfig({
   worker: { format: 'es' },
   test: {
     include: ['test/**/*.test.ts'],
+    // A worker for each core: by itself the runner leaves one free.
+    maxWorkers: '100%',
     // A machine that has other work to do is no failure.
     testTimeout: 60_000,
     benchmark: {
