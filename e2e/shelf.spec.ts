@@ -150,5 +150,8 @@ test('a second tab is told, since what it keeps would take the place of what the
   await second.goto(studio.url());
   await typedField(second, 'Ease').fill('2.2');
   await expect(studio.getByText('Capwright is open in another tab too.')).toBeVisible();
+  // Being told is no change: long after any rest, the first has kept nothing in the place of what the second keeps.
+  await studio.reload();
+  await expect(typedField(studio, 'Ease')).toHaveValue(/^2\.2/);
   await expect(second.getByText('Capwright is open in another tab too.')).toHaveCount(0);
 });

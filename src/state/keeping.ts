@@ -3,15 +3,24 @@ import type { PersistStorage, StorageValue } from 'zustand/middleware';
 /** Long enough to leave a slider in peace, short enough to lose nothing if the power goes, ms. */
 const REST = 250;
 
+interface Keeping<S> extends PersistStorage<S> {
+  /**
+   * Takes a state as one that is kept already: to write it again, for a notice that nothing keeps, would take the place of
+   * what another tab has kept since.
+   */
+  readonly asKept: (value: StorageValue<S>) => void;
+}
+
 /**
  * Keeps the state in the browser. Writing waits for a rest and happens at the latest when the page is left, so that
  * dragging a slider is never held up. A browser that refuses to keep anything is not an error: `onRefused` is told once.
  * `onElsewhere` is told when another tab keeps something in the same place.
  */
-export const keeping = <S>(onRefused: () => void, onElsewhere: () => void): PersistStorage<S> => {
+export const keeping = <S>(onRefused: () => void, onElsewhere: () => void): Keeping<S> => {
   let waiting: { readonly name: string; readonly value: StorageValue<S> } | null = null;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let refused = false;
+  let last: string | null = null;
 
   const refuse = () => {
     if (!refused) onRefused();
@@ -23,8 +32,11 @@ export const keeping = <S>(onRefused: () => void, onElsewhere: () => void): Pers
     if (!waiting) return;
     const { name, value } = waiting;
     waiting = null;
+    const text = JSON.stringify(value);
+    if (text === last) return;
+    last = text;
     try {
-      localStorage.setItem(name, JSON.stringify(value));
+      localStorage.setItem(name, text);
     } catch {
       refuse();
     }
@@ -35,6 +47,9 @@ export const keeping = <S>(onRefused: () => void, onElsewhere: () => void): Pers
   globalThis.addEventListener?.('storage', onElsewhere);
 
   return {
+    asKept: (value) => {
+      last = JSON.stringify(value);
+    },
     getItem: (name) => {
       try {
         const text = localStorage.getItem(name);

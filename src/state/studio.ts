@@ -37,6 +37,11 @@ const say = (notice: string): void => {
   useStudio.setState({ notice });
 };
 const MOST_STEPS = 200;
+const VERSION = 1;
+const storage = keeping<Kept>(
+  () => say(REFUSED),
+  () => say(ELSEWHERE),
+);
 
 export const useStudio = create<Studio>()(
   persist(
@@ -48,11 +53,8 @@ export const useStudio = create<Studio>()(
     }),
     {
       name: NAME,
-      version: 1,
-      storage: keeping<Kept>(
-        () => say(REFUSED),
-        () => say(ELSEWHERE),
-      ),
+      version: VERSION,
+      storage,
       partialize: toKeep,
       // The styles of what was kept are fetched first: see `wake`.
       skipHydration: true,
@@ -65,9 +67,10 @@ export const useStudio = create<Studio>()(
 
 /** Brings back what was on the table last time, once the rules of its styles are there. */
 export const wake = async (): Promise<void> => {
-  const kept = await useStudio.persist.getOptions().storage?.getItem(NAME);
+  const kept = await storage.getItem(NAME);
   await Promise.all(stylesKept(kept?.state).map(fetchStyle));
   await useStudio.persist.rehydrate();
+  storage.asKept({ state: toKeep(useStudio.getState()), version: VERSION });
 };
 
 /** Undo and redo of the wish, the shelf and the head cards, with how many steps each has. */

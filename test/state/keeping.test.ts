@@ -82,6 +82,23 @@ describe('keeping', () => {
     expect(write).toHaveBeenCalledTimes(1);
   });
 
+  it('leaves alone what another tab kept, and is told of it, until something is changed here', async () => {
+    const told: (() => void)[] = [];
+    vi.stubGlobal(
+      'addEventListener',
+      (kind: string, hear: () => void) => kind === 'storage' && told.push(hear),
+    );
+    const studio = await openStudio();
+    kept.set('capwright', 'what another tab kept');
+    for (const hear of told) hear();
+    expect(studio.now().notice).toMatch(/open in another tab/);
+    rest();
+    expect(kept.get('capwright')).toBe('what another tab kept');
+    studio.put('cap.ease', 20);
+    rest();
+    expect(kept.get('capwright')).toContain('"ease":20');
+  });
+
   it.each([
     ['no JSON', '{"state":{"wish":{"ve'],
     ['an empty text', ''],
