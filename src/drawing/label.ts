@@ -62,15 +62,16 @@ export const squeezedLabel = (site: LabelSite): PlacedLabel => {
     const clear = obstaclesOf(site.clear.filter((mark) => mark.kind === 'line' || !nameless));
     const rooms = [once(() => roomOf(site.walls, clear)), once(() => roomOf(site.silhouette, clear))];
     const label = setLabel(site, rooms, site.wanted, true);
-    const grain = label && movedGrain(site, site.silhouette, [...clear, ...obstaclesOf(label)]);
+    const grain = label && movedGrain(site, site.silhouette, [...clear, ...obstaclesOf(label)], GRAIN_ENDS);
     if (label && grain) return { label, grain, nameless };
   }
   return { label: [nameAlone(site)], grain: site.grain, nameless: true };
 };
 
-/** Lengths that a grainline is shortened to, mm, and the width that it needs. */
+/** Lengths that a grainline is shortened to, the width that it needs, and what is kept free at its two ends together beside a label that was there first, mm. */
 const GRAINS = [60, 40, 30, 20, 12];
 const GRAIN_WIDTH = 5;
+const GRAIN_ENDS = 1;
 
 /**
  * A level or upright grainline as near to its place as it lies on nothing, shortened if need be; null where there is no
@@ -80,6 +81,7 @@ const movedGrain = (
   { grain: [from, to] }: LabelSite,
   walls: readonly Segment[],
   obstacles: readonly Segment[],
+  ends = 0,
 ): readonly [Point, Point] | null => {
   const [whole, along] = [distance(from, to), subtract(to, from)];
   const upright = Math.abs(along.x) <= SAME_POINT;
@@ -87,7 +89,8 @@ const movedGrain = (
   const room = roomOf(walls, obstacles);
   const middle = between(from, to, 0.5);
   for (const length of [whole, ...GRAINS.filter((l) => l < whole)]) {
-    const block = upright ? { width: GRAIN_WIDTH, height: length } : { width: length, height: GRAIN_WIDTH };
+    const long = length + ends;
+    const block = upright ? { width: GRAIN_WIDTH, height: long } : { width: long, height: GRAIN_WIDTH };
     const at = findRoom(room, block, middle);
     const half = scale(along, length / whole / 2);
     if (at) return [subtract(at, half), add(at, half)];
@@ -116,13 +119,18 @@ const lineObstacle = (path: Parameters<typeof boundsOf>[0]): Segment[] => {
     : segmentsOf(path);
 };
 
-/** The frame of a block of text and its diagonal. */
+/** No block that has to find room is lower or narrower than this, mm. */
+const THINNEST = 3;
+
+/** The frame of a block of text, and lines across it so close that nothing finds room between them. */
 const textObstacle = (mark: TextMark): Segment[] => {
   const { width, height } = blockSize(mark);
   const along = heading(mark.angle);
   const start = mark.align === 'start' ? 0 : mark.align === 'middle' ? -width / 2 : -width;
   const corner = (u: number, v: number): Point =>
     add(mark.at, add(scale(along, start + u * width), scale(left(along), v * height)));
-  const [a, b, c, d] = [corner(0, -0.5), corner(1, -0.5), corner(1, 0.5), corner(0, 0.5)];
-  return [segment(a, b), segment(b, c), segment(c, d), segment(d, a), segment(a, c)];
+  const side = (u: number): Segment => segment(corner(u, -0.5), corner(u, 0.5));
+  const steps = Math.max(1, Math.ceil(height / THINNEST));
+  const lines = Array.from({ length: steps + 1 }, (_, i) => i / steps - 0.5);
+  return [side(0), side(1), ...lines.map((v) => segment(corner(0, v), corner(1, v)))];
 };

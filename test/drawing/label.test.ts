@@ -142,6 +142,18 @@ describe('where a label stands', () => {
     }
   });
 
+  it('is never on a grain arrow so short that it would fit between two lines of it', () => {
+    // A narrow strap with a wide allowance, where the label goes first and the grainline into what room is left.
+    const strap = { visorLength: 100, visorDepth: 25, visorDrop: 0, visorFullness: 0, strapWidth: 8.24 };
+    const values = { ...strap, ease: 0, bandHeight: 20, lining: false, allowance: 9.75 };
+    for (const d of drawn(cap(values)))
+      for (const mark of labelOf(d))
+        for (const grain of linesOf(d, 'grain')) {
+          expect(crossings(frame(mark), grain)).toEqual([]);
+          expect(contains(frame(mark), grain[0]!.from)).toBe(false);
+        }
+  });
+
   it('is never on the grain arrow, never outside the cut line, never under 8 point, and leaves out no fact', () => {
     fc.assert(
       fc.property(wishes, fc.boolean(), fc.constantFrom('cm', 'in'), (values, halves, unit) => {
