@@ -1,5 +1,6 @@
 import paper from 'paper/dist/paper-core';
 import type { Placed } from '../../drawing/arrange.ts';
+import type { LineRole } from '../../drawing/drawing.ts';
 import type { Chalks } from './chalks.ts';
 import { openLines } from './lines.ts';
 import type { Look } from './look.ts';
@@ -29,8 +30,9 @@ export interface Painter {
 /** Widths in pixels of the outline of a piece that is lit or chosen, and of a ghost. */
 const LIT = 5;
 const GHOST = 1.25;
-/** From this many pixels to the mm on, every piece shows its dimensions; before, the one that is lit or chosen. */
+/** From this many pixels to the mm on, every piece shows its dimensions and rows of topstitching; before, the one that is lit or chosen. */
 const CLOSE = 2.6;
+const seenClose = (role: LineRole): boolean => role === 'dimension' || role === 'row';
 
 /** Paints pieces on a canvas with Paper, redoing only what has changed since the last time. */
 export const openPainter = (canvas: HTMLCanvasElement): Painter => {
@@ -81,15 +83,15 @@ export const openPainter = (canvas: HTMLCanvasElement): Painter => {
 };
 
 /**
- * The layers of the table from below: the sheets of the pieces, their lines, their texts; then dimensions and their
- * figures; the ghosts over all, and a seam that is lit.
+ * The layers of the table from below: the sheets of the pieces, their lines, their texts; then dimensions and rows, and
+ * their figures; the ghosts over all, and a seam that is lit.
  */
 const openLayers = (layer: paper.Layer): ((scene: Scene, look: Look) => void) => {
   const [sheets, chosenSheet, outlines, ghosts] = [openShapes(), openShapes(), openShapes(), openShapes()];
   const seams = openShapes();
   const [lines, measures] = [
-    openLines(({ role }) => role !== 'dimension'),
-    openLines(({ role }) => role === 'dimension'),
+    openLines(({ role }) => !seenClose(role)),
+    openLines(({ role }) => seenClose(role)),
   ];
   const [texts, figures] = [
     openTexts((role) => role !== 'dimension'),
