@@ -35,10 +35,12 @@ export const Fetched = <P extends object>({
   readonly with: P;
 }) => {
   const [tried, setTried] = useState<Part<P> | null>(null);
-  useEffect(() => {
-    if (part.now() === null) void part.fetch().then(() => setTried(part));
-  }, [part]);
   const Component = part.now();
+  const missing = Component === null;
+  useEffect(() => {
+    // It may have come since it was found missing: this is told all the same.
+    if (missing) void part.fetch().then(() => setTried(part));
+  }, [part, missing]);
   if (Component !== null) return <Component {...props} />;
   if (tried !== part) return null;
   return <p className="remark">This part could not be fetched. Please reload the page.</p>;
