@@ -28,7 +28,10 @@ const shares = (
     .locator('canvas')
     .evaluate(async (canvas: HTMLCanvasElement) => {
       // The picture is only there within the frame in which it is painted: a turn of the wheel paints it.
-      const { dataset } = canvas.closest<HTMLElement>('[data-painted]')!;
+      const place = canvas.closest<HTMLElement>('[data-painted]');
+      // A canvas that has just made room for another shows nothing.
+      if (place === null) return { drawn: 0, green: 0, lopsided: 0 };
+      const { dataset } = place;
       const before = dataset.painted;
       canvas.dispatchEvent(new WheelEvent('wheel', { deltaY: 1, cancelable: true }));
       for (let frame = 0; dataset.painted === before && frame < 60; frame++)
