@@ -1,4 +1,5 @@
 import { mm, ratio as part, words } from '../words.ts';
+import { ARC_PARTS } from './head-arc.ts';
 import { error, fine, type Judgement, warning } from './judgement.ts';
 import { ADULTS, isWithin, POSSIBLE_GIRTHS, type Range, TODDLERS } from './surveys.ts';
 
@@ -61,12 +62,6 @@ export const judgeRatio = (ratio: number): Judgement => {
       );
 };
 
-/**
- * The arc over the top of the head from edge to edge, as parts of the girth: 14 in from front to back and 13 in from
- * side to side for a crown of 24 in (F. Anslow, Practical Millinery, 1922, p. 88). No survey of it was found; that
- * it grows with the girth, and the room left on both sides, are our own.
- */
-export const ARC_PARTS = { frontToBack: 14 / 24, sideToSide: 13 / 24 } as const;
 const USUAL_ARCS: Range = { least: 0.43, most: 0.7 };
 /** An arc is at least as long as the head is across; and round the head is a longer way than over it. */
 const POSSIBLE_ARCS: Range = { least: 0.25, most: 1 };

@@ -1,10 +1,5 @@
-import type { ParameterValue, Values } from '../caps/parameter.ts';
-import { fetchStyle, type StyleId, styleOf } from '../caps/registry.ts';
-import type { Scrap } from '../cloth/cloth.ts';
-import { clothOfKind, kindOf } from '../cloth/kinds.ts';
-import { valuesFor } from '../design/change-style.ts';
+import type { ParameterValue } from '../caps/parameter.ts';
 import type { Spec } from '../design/spec.ts';
-import type { Cloth } from '../pattern/piece.ts';
 import type { Unit } from '../units.ts';
 import { derived } from './derived.ts';
 import { type FieldId, readField, writeField } from './field.ts';
@@ -72,53 +67,6 @@ export const type = (field: FieldId, text: string, value: ParameterValue | undef
 export const forgetTyped = (field: FieldId): void => {
   const { [field]: _, ...typed } = get().typed;
   set({ typed });
-};
-
-/** Sets all readings of the head at once: what a hat size stands for. */
-export const putGirth = (mm: number): void => {
-  settle();
-  const { wish } = get();
-  set(wishing({ ...wish, head: { ...wish.head, readings: [mm] } }));
-};
-
-/** Changes the style once its rules are there. The head, the paper and every value that both styles have stay. */
-export const putStyle = async (id: StyleId): Promise<void> => {
-  try {
-    const style = await fetchStyle(id);
-    settle();
-    const { wish, good } = get();
-    const head = derived(good).draft?.head ?? null;
-    const values = valuesFor(style, wish.cap.values, styleOf(wish.cap.style), head);
-    const cap = { ...wish.cap, style: id, values };
-    set(wishing({ ...wish, cap }));
-  } catch {
-    set({ notice: 'This style could not be fetched. Please try again when there is a connection.' });
-  }
-};
-
-/** Sets several values of the cap at once, as one step. */
-export const putValues = (values: Partial<Values>): void => {
-  settle();
-  const { wish } = get();
-  set(wishing({ ...wish, cap: { ...wish.cap, values: { ...wish.cap.values, ...(values as Values) } } }));
-};
-
-/** Takes a cloth as its kind usually comes; of a kind that is not on the list only the name is dropped. */
-export const putClothKind = (cloth: Cloth, id: string): void => {
-  settle();
-  const { wish } = get();
-  const before = wish.cloths[cloth];
-  const kind = kindOf({ kind: id });
-  const after = kind ? clothOfKind(kind, before) : { ...before, kind: 'other' };
-  set(wishing({ ...wish, cloths: { ...wish.cloths, [cloth]: after } }));
-};
-
-/** What is at hand of a cloth in pieces. */
-export const putScraps = (cloth: Cloth, scraps: readonly Scrap[]): void => {
-  settle();
-  const { wish } = get();
-  const cloths = { ...wish.cloths, [cloth]: { ...wish.cloths[cloth], scraps } };
-  set(wishing({ ...wish, cloths }));
 };
 
 /** Switches units everywhere; a home paper of the other system follows, other papers stay. */

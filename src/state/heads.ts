@@ -35,6 +35,13 @@ export const addHeads = (cards: readonly HeadSpec[]): number => {
   return added.length;
 };
 
+/** Sets all readings of the head at once: what a hat size stands for. */
+export const putGirth = (mm: number): void => {
+  settle();
+  const { wish } = get();
+  useStudio.setState(wishing({ ...wish, head: { ...wish.head, readings: [mm] } }));
+};
+
 /** What was typed of another head says nothing of this one. */
 const withoutHead = () =>
   Object.fromEntries(Object.entries(get().typed).filter(([field]) => !field.startsWith('head.')));

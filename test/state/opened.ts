@@ -15,5 +15,7 @@ export const openStudio = async () => {
   const { useStudio, past, wake } = await import('../../src/state/studio.ts');
   await wake();
   const actions = await import('../../src/state/actions.ts');
-  return { ...actions, past, now: useStudio.getState };
+  const ofCap = await import('../../src/state/cap-actions.ts');
+  const ofHeads = await import('../../src/state/heads.ts');
+  return { ...actions, ...ofCap, ...ofHeads, past, now: useStudio.getState };
 };

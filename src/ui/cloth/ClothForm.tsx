@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import { clothKinds, kindOf } from '../../cloth/kinds.ts';
 import type { Cloth } from '../../pattern/piece.ts';
-import { putClothKind } from '../../state/actions.ts';
+import { putClothKind } from '../../state/cloth-actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import { Measure } from '../controls/Measure.tsx';
 import { lengthNotation, priceNotation, ratioNotation, thicknessNotation } from '../controls/notation.ts';

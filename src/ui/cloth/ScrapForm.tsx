@@ -3,7 +3,7 @@ import type { Scrap } from '../../cloth/cloth.ts';
 import { readCorners, writeCorners } from '../../cloth/scrap-corners.ts';
 import { type Point, point } from '../../geometry/point.ts';
 import type { Cloth } from '../../pattern/piece.ts';
-import { putScraps } from '../../state/actions.ts';
+import { putScraps } from '../../state/cloth-actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import { inches, type Unit } from '../../units.ts';
 

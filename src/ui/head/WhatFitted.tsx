@@ -2,7 +2,7 @@ import type { Values } from '../../caps/parameter.ts';
 import { styleOf } from '../../caps/registry.ts';
 import { valuesThatFit } from '../../design/decode.ts';
 import { fittedValues } from '../../design/head-cards.ts';
-import { putValues } from '../../state/actions.ts';
+import { putValues } from '../../state/cap-actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import { rowValue } from '../row-value.ts';
 import { Figures } from '../Said.tsx';

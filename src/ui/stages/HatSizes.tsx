@@ -1,6 +1,6 @@
 import { meanGirth } from '../../head/girth.ts';
 import { type HatSystem, hatSize, hatSizes, SIZE_IS_AN_ESTIMATE } from '../../head/hat-size.ts';
-import { putGirth } from '../../state/actions.ts';
+import { putGirth } from '../../state/heads.ts';
 import { useStudio } from '../../state/studio.ts';
 import { Typeset } from '../controls/Typeset.tsx';
 import { Said } from '../Said.tsx';

@@ -1,7 +1,7 @@
 import { useEffect, useId, useMemo, useState } from 'react';
 import { fetchStyles, isStyleId, styleOf } from '../../caps/registry.ts';
 import type { Head, Style } from '../../caps/style.ts';
-import { putStyle, putValues } from '../../state/actions.ts';
+import { putStyle, putValues } from '../../state/cap-actions.ts';
 import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { FormSketch } from '../FormSketch.tsx';
