@@ -19,12 +19,9 @@ export const decodeHead = (data: unknown, repaired: string[]): HeadSpec => {
   };
 };
 
-/** As many heads as are kept: more than any band has. */
-const MOST_HEADS = 200;
-
 /** Reads kept heads, leaving out whatever is damaged. */
 export const decodeHeads = (data: unknown): readonly HeadSpec[] =>
-  (Array.isArray(data) ? data.slice(0, MOST_HEADS) : []).flatMap((one: unknown) => {
+  (Array.isArray(data) ? data : []).flatMap((one: unknown) => {
     const repaired: string[] = [];
     const head = decodeHead(one, repaired);
     return repaired.length === 0 ? head : [];

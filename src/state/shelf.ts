@@ -5,7 +5,7 @@ import type { HeadSpec, Spec } from '../design/spec.ts';
 import { settle, wishing } from './actions.ts';
 import { derived } from './derived.ts';
 import { stylesKept } from './kept.ts';
-import { MOST_CAPS, type SavedCap, type Shelved } from './shelved.ts';
+import { MOST_CAPS, type SavedCap, type Shelved, savedName } from './shelved.ts';
 import type { Studio } from './state.ts';
 import { useStudio } from './studio.ts';
 import { putBack } from './try-on.ts';
@@ -70,7 +70,7 @@ export const startCap = (head: HeadSpec): void => {
 export const copyCap = (): void => {
   leaveTable();
   const { wish } = get();
-  beside({ ...wish, cap: { ...wish.cap, name: freeName(wish.cap.name, namesKept()) } });
+  beside({ ...wish, cap: { ...wish.cap, name: freeName(wish.cap.name.trim(), namesKept()) } });
 };
 
 export const removeFromShelf = (cap: Shelved): void => {
@@ -115,9 +115,4 @@ const put = (changed: Pick<Studio, 'wish' | 'good' | 'capId' | 'shelf'>): void =
 const nextId = (): number =>
   Math.max(Date.now(), ...[get().capId, ...get().shelf.map(({ id }) => id)].map((id) => id + 1));
 
-const namesKept = (): readonly string[] => [
-  get().wish.cap.name,
-  ...get()
-    .shelf.map(({ wish }) => wish.spec?.cap?.name)
-    .filter((name) => typeof name === 'string'),
-];
+const namesKept = (): readonly string[] => [get().wish.cap.name.trim(), ...get().shelf.map(savedName)];

@@ -26,12 +26,18 @@ export const demoShelf: readonly Shelved[] = demoCaps.map((saved, i) => ({
 /** Caps that are made take far larger numbers. */
 export const isOfDemo = ({ id }: Shelved): boolean => demoShelf.some((cap) => cap.id === id);
 
-/** As many caps as are kept: more than any band has heads. */
+/** A file adds no more than fill the shelf up to this: more than any band has heads. */
 export const MOST_CAPS = 100;
 
 /** Reads a kept shelf, leaving out whatever is no cap at all. */
 export const decodeShelf = (data: unknown): readonly Shelved[] =>
-  Array.isArray(data) ? data.filter(isShelved).slice(0, MOST_CAPS) : [];
+  Array.isArray(data) ? data.filter(isShelved) : [];
+
+/** Its name, which may be damaged: none then. */
+export const savedName = ({ wish }: SavedCap): string => {
+  const name: unknown = wish.spec?.cap?.name;
+  return typeof name === 'string' ? name.trim() : '';
+};
 
 const isShelved = (data: unknown): data is Shelved =>
   isSavedCap(data) && isCapId((data as Partial<Shelved>).id);

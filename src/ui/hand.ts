@@ -7,9 +7,9 @@ export const fileName = (name: string): string =>
     .slice(0, 80) || 'Cap';
 
 /** Hands a file to the browser’s downloads. */
-export const hand = (pdf: Blob, file: string): void => {
+export const hand = (content: Blob, file: string): void => {
   const link = document.createElement('a');
-  link.href = URL.createObjectURL(pdf);
+  link.href = URL.createObjectURL(content);
   link.download = file;
   link.click();
   // The browser has taken the file once this turn is over; a minute is ample for a slow disk.

@@ -167,3 +167,12 @@ describe('a damaged shelf', () => {
     expect((await open()).now().shelf).toEqual(now().shelf);
   });
 });
+
+describe('a full shelf', () => {
+  it('loses no cap by a reload', async () => {
+    const { now, copyCap } = await open();
+    while (now().shelf.length < 104) copyCap();
+    const before = now().shelf;
+    expect((await reload()).now().shelf).toEqual(before);
+  });
+});

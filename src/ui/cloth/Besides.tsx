@@ -1,3 +1,4 @@
+import { savedName } from '../../state/shelved.ts';
 import { useStudio } from '../../state/studio.ts';
 import { CapCount } from './CapCount.tsx';
 import { putBeside } from './lay-now.ts';
@@ -11,13 +12,13 @@ export const Besides = () => {
   return (
     <details>
       <summary>With caps from the shelf</summary>
-      {shelf.map(({ id, wish }) => (
+      {shelf.map((cap) => (
         <CapCount
-          key={id}
-          label={wish.spec?.cap?.name?.trim() || 'A cap without a name'}
+          key={cap.id}
+          label={savedName(cap) || 'A cap without a name'}
           least={0}
-          count={besides[id] ?? 0}
-          onCount={(count) => putBeside(id, count)}
+          count={besides[cap.id] ?? 0}
+          onCount={(count) => putBeside(cap.id, count)}
         />
       ))}
       <p className="help">All are cut from this cloth: its thickness and its shrinkage count for each.</p>

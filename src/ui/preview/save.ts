@@ -1,13 +1,14 @@
 import type { Spec } from '../../design/spec.ts';
 import { wornDrawing } from '../../drawing/worn-drawing.ts';
 import { views } from '../../worn/gaze.ts';
+import { fileName, hand } from '../hand.ts';
 import { drawingData } from './drawing-data.ts';
 import { wornNow } from './worn-now.ts';
 
 /** Hands over the picture as it is on the screen. */
 export const savePicture = (picture: HTMLCanvasElement, name: string): void =>
   picture.toBlob((blob) => {
-    if (blob) handOver(blob, `${fileName(name)}.png`);
+    if (blob) hand(blob, `${fileName(name)}.png`);
   }, 'image/png');
 
 /** Hands over the line drawing of the four views, in millimetres at a third of the true size. */
@@ -15,7 +16,7 @@ export const saveDrawing = (spec: Spec, tilted: boolean): void => {
   const worn = wornNow(spec, tilted);
   if (worn === null) return;
   const drawn = Object.values(views).map((gaze) => drawingData(wornDrawing(worn, gaze)));
-  handOver(
+  hand(
     new Blob([sheetOf(drawn, spec.cap.name)], { type: 'image/svg+xml' }),
     `${fileName(spec.cap.name)}.svg`,
   );
@@ -44,13 +45,3 @@ export const sheetOf = (drawn: readonly ReturnType<typeof drawingData>[], name: 
 };
 
 const escaped = (text: string): string => text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
-
-const fileName = (name: string): string => name.trim().replace(/[^\p{L}\p{N}’' -]+/gu, '') || 'cap';
-
-const handOver = (blob: Blob, name: string): void => {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(blob);
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
-};

@@ -4,7 +4,7 @@ import type { Spec } from '../../design/spec.ts';
 import { meanGirth } from '../../head/girth.ts';
 import { derived } from '../../state/derived.ts';
 import { removeFromShelf, takeToTable } from '../../state/shelf.ts';
-import type { Shelved } from '../../state/shelved.ts';
+import { type Shelved, savedName } from '../../state/shelved.ts';
 import { useStudio } from '../../state/studio.ts';
 import { formatLength } from '../../units.ts';
 import { FormSketch } from '../FormSketch.tsx';
@@ -14,7 +14,7 @@ import { useOpened } from './use-opened.ts';
 /** One cap of the shelf, and what can be done with it. */
 export const CapOnShelf = ({ cap }: { readonly cap: Shelved }) => {
   const opened = useOpened(cap);
-  const name = nameOf(String(cap.wish.spec?.cap?.name ?? ''));
+  const name = nameOf(savedName(cap));
   return (
     <li className="shelved">
       {opened && <Sketch spec={opened.good} />}
