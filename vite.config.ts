@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
-import { type Plugin, parseSync } from 'vite';
+import { type Plugin, parseSync, type Rolldown } from 'vite';
 import { defineConfig } from 'vitest/config';
 
 /** What jsPDF would load to draw web pages and SVG, which no pattern needs. */
@@ -36,7 +36,7 @@ const securityPolicy: Plugin = {
 const unusedKinds = [
   'Shape Raster SymbolItem SymbolDefinition Gradient GradientStop Line Tween Http SvgElement SvgStyles',
   'Curve CurveLocation CollisionDetection HitResult PathFlattener PathFitter',
-  'Key KeyEvent MouseEvent ToolEvent Tool',
+  'Key KeyEvent MouseEvent ToolEvent Tool CanvasView',
 ].flatMap((names) => names.split(' '));
 
 /** What Paper can do and the table never asks for, each by a word that only it says: the table listens to hands itself. */
@@ -103,20 +103,72 @@ const stretchesOf = (tree: unknown): Stretch[] => {
   return found;
 };
 
+/** The mark of a worker that is built with the page and shares its chunks, rather than as a bundle of its own. */
+const BESIDE = /\?beside$/;
+
+/** A chunk and all that it imports, now or later. */
+const reached = (from: Rolldown.OutputChunk, bundle: Rolldown.OutputBundle): Rolldown.OutputChunk[] => {
+  const found = new Set([from]);
+  for (const { imports, dynamicImports } of found) {
+    for (const name of [...imports, ...dynamicImports]) {
+      const next = bundle[name];
+      if (next?.type === 'chunk') found.add(next);
+    }
+  }
+  return [...found];
+};
+
+let isBuilt = false;
+const workersBeside: Plugin = {
+  name: 'workers-beside',
+  enforce: 'pre',
+  configResolved: ({ command }) => {
+    isBuilt = command === 'build';
+  },
+  resolveId: {
+    filter: { id: BESIDE },
+    async handler(id, importer) {
+      const file = await this.resolve(id.replace(BESIDE, ''), importer);
+      return file && `${file.id}?beside`;
+    },
+  },
+  load: {
+    filter: { id: BESIDE },
+    handler(id) {
+      const file = id.replace(BESIDE, '');
+      return isBuilt
+        ? `export default import.meta.ROLLUP_FILE_URL_${this.emitFile({ type: 'chunk', id: file })};`
+        : `export default ${JSON.stringify(file.replace(import.meta.dirname, ''))};`;
+    },
+  },
+  /** A worker that shared a chunk with the page's own start would start the page again, where there is none. */
+  generateBundle(_, bundle) {
+    for (const file of Object.values(bundle)) {
+      const all =
+        file.type === 'chunk' && file.facadeModuleId?.endsWith('.worker.ts') && reached(file, bundle);
+      if (all && all.some(({ moduleIds }) => moduleIds.some((id) => id.endsWith('/src/main.tsx')))) {
+        this.error(`${file.fileName} shares a chunk with main.tsx`);
+      }
+    }
+  },
+};
+
 export default defineConfig({
   base: './',
-  plugins: [react(), securityPolicy, leanPaper],
+  plugins: [react(), securityPolicy, leanPaper, workersBeside],
   resolve: { alias: { html2canvas: absent, canvg: absent, dompurify: absent } },
   build: {
     target: 'es2022',
     modulePreload: { polyfill: false },
-    // What the first visit needs comes in two pieces, the studio and its table: many small ones pack worse.
+    // What the first visit needs comes in three pieces, since many small ones pack worse: the studio, its painter,
+    // and the rules of caps, which both ask.
     rolldownOptions: {
       output: {
         codeSplitting: {
           groups: [
-            { name: 'studio', test: /src\/main\.tsx$/, priority: 1 },
-            { name: 'table', test: /src\/ui\/TableView\.tsx$/ },
+            { name: 'rules', test: /src\/ui\/table\/painting\.ts$/, priority: 3 },
+            { name: 'studio', test: /src\/main\.tsx$/, priority: 2 },
+            { name: 'painter', test: /src\/ui\/table\/painter\.worker\.ts$/, priority: 1 },
           ],
         },
       },

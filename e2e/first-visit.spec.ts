@@ -27,7 +27,9 @@ test('the pieces are and each can be read as text', async ({ studio }) => {
     .locator('canvas')
     .last()
     .evaluate((canvas: HTMLCanvasElement) => {
-      const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+      const copy = new OffscreenCanvas(canvas.width, canvas.height).getContext('2d')!;
+      copy.drawImage(canvas, 0, 0);
+      const { data } = copy.getImageData(0, 0, canvas.width, canvas.height);
       let count = 0;
       for (let i = 3; i < data.length; i += 4) if (data[i]! > 128) count++;
       return count / (data.length / 4);

@@ -9,14 +9,11 @@ import { keepSheets } from './paper/sheets-now.ts';
 import { WornPlace } from './preview/WornPlace.tsx';
 import { CapStage } from './stages/CapStage.tsx';
 import { laterForms } from './stages/forms.ts';
+import { TableView } from './TableView.tsx';
 import { Tally } from './Tally.tsx';
 import { Tape } from './Tape.tsx';
 import { useTheme } from './use-theme.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
-
-/** The table brings its canvas engine: it is on its way while the frame already stands. */
-const table = part(() => import('./TableView.tsx').then((m) => m.TableView));
-void table.fetch();
 
 const lay = part(() => import('./cloth/LayView.tsx').then((m) => m.LayView));
 const sheetMap = part(() => import('./paper/SheetMapView.tsx').then((m) => m.SheetMapView));
@@ -48,7 +45,7 @@ export const App = () => {
         </section>
         <div className="board" data-worn={worn}>
           <div className="on-board">
-            <Fetched part={table} with={{}} />
+            <TableView />
             {stage === 'cloth' && <Fetched part={lay} with={{}} />}
             {stage === 'paper' && <Fetched part={sheetMap} with={{}} />}
           </div>

@@ -7,6 +7,8 @@ type Work = () => void;
 const following: Work[] = [];
 const paints: Work[] = [];
 const fresh: Work[] = [];
+/** How many things are being made beside the page. */
+let awaited = 0;
 let frame = 0;
 
 /**
@@ -33,6 +35,22 @@ export const inFrameAfterAll = (work: Work): void => {
   ask();
 };
 
+/**
+ * Says that something to be painted is being made beside the page: until it is there, nothing is painted and no new work is
+ * begun. Gives how to say that it is there.
+ */
+export const awaitInFrame = (): (() => void) => {
+  awaited += 1;
+  mark(true);
+  let here = false;
+  return () => {
+    if (here) return;
+    here = true;
+    awaited -= 1;
+    ask();
+  };
+};
+
 /** Takes back what was asked for and has not been done yet. */
 export const notInFrame = (work: Work): void => {
   for (const list of [following, paints, fresh]) {
@@ -47,7 +65,7 @@ const ask = (): void => {
   mark(true);
 };
 
-const isWorkLeft = (): boolean => following.length + paints.length + fresh.length > 0;
+const isWorkLeft = (): boolean => following.length > 0 || (awaited === 0 && paints.length + fresh.length > 0);
 
 /** The page says of itself whether what was asked for has yet to be painted: whoever looks at it can wait for that. */
 const mark = (busy: boolean): void => void document.body.toggleAttribute('data-busy', busy);
@@ -59,13 +77,14 @@ const workOn = (): void => {
     while (isWorkLeft() && performance.now() - begun < ENOUGH);
   } finally {
     frame = isWorkLeft() ? requestAnimationFrame(workOn) : 0;
-    if (frame === 0) mark(false);
+    if (frame === 0 && awaited === 0) mark(false);
   }
 };
 
 const workOnce = (): void => {
   const next = following.shift();
   if (next) next();
+  else if (awaited > 0) return;
   else if (paints.length > 0) while (paints.length > 0) paints.shift()?.();
   else fresh.shift()?.();
 };

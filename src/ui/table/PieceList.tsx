@@ -1,10 +1,11 @@
 import { memo } from 'react';
-import type { Placed } from '../../drawing/arrange.ts';
+import type { Spec } from '../../design/spec.ts';
 import type { Unit } from '../../units.ts';
+import { onTable } from '../on-table.ts';
 import { pieceWords } from './piece-words.ts';
 
 interface PieceListProps {
-  readonly drawings: readonly Placed[];
+  readonly spec: Spec;
   readonly unit: Unit;
   readonly chosen: string | null;
   readonly onChoose: (id: string | null) => void;
@@ -12,9 +13,9 @@ interface PieceListProps {
 }
 
 /** The pieces as a list of buttons, out of sight until one has the focus: it lights its piece, and chooses it. */
-export const PieceList = memo(({ drawings, unit, chosen, onChoose, onLight }: PieceListProps) => (
+export const PieceList = memo(({ spec, unit, chosen, onChoose, onLight }: PieceListProps) => (
   <ul className="table-pieces" aria-label="Pieces on the table">
-    {drawings.map(({ drawing }) => {
+    {onTable(spec, unit).map(({ drawing }) => {
       const { name, size, cuts } = pieceWords(drawing, unit);
       const isChosen = drawing.id === chosen;
       return (

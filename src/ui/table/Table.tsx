@@ -1,25 +1,14 @@
-import { type KeyboardEvent, useEffect, useId, useLayoutEffect, useRef } from 'react';
-import type { Placed } from '../../drawing/arrange.ts';
-import type { Unit } from '../../units.ts';
+import { type KeyboardEvent, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
+import { same } from '../same.ts';
 import { useRested } from '../use-rested.ts';
 import { Caption } from './Caption.tsx';
-import { type Desk, openDesk, type Told } from './desk.ts';
+import { type Desk, openDesk, type Wanted } from './desk.ts';
 import { strokeOf } from './keys.ts';
 import { PieceList } from './PieceList.tsx';
-import type { Lying } from './shapes.ts';
+import type { PieceWords } from './piece-words.ts';
 import './table.css';
 
-export interface TableProps {
-  /** What kind of cap it is: the pieces of another are framed anew. */
-  readonly subject: string;
-  readonly drawings: readonly Placed[];
-  /** What lay there before the change that is being made: shown as faint outlines. */
-  readonly ghost?: readonly Placed[] | null;
-  readonly unit: Unit;
-  readonly chosen: string | null;
-  readonly lit: string | null;
-  /** Both sides of a seam that is pointed at. */
-  readonly seam?: readonly Lying[];
+export interface TableProps extends Wanted {
   readonly onChoose: (id: string | null) => void;
   readonly onLight: (id: string | null) => void;
 }
@@ -27,32 +16,21 @@ export interface TableProps {
 /** The list of pieces, out of sight, follows a change once it has rested this long, ms. */
 const REST = 250;
 
-const NOTHING: readonly Placed[] = [];
-const NO_SEAM: readonly Lying[] = [];
-
 /**
  * The table where the pieces lie. The canvas is for eyes and hands; the list of buttons says and does the same for
- * keyboards and screen readers. `data-painted` counts frames and `data-outline` marks the outlines last painted.
+ * keyboards and screen readers. `data-painted` counts pictures and `data-outline` marks the outlines last painted.
  */
-export const Table = ({
-  subject,
-  drawings,
-  ghost,
-  unit,
-  chosen,
-  lit,
-  seam = NO_SEAM,
-  onChoose,
-  onLight,
-}: TableProps) => {
+export const Table = ({ spec, ghost, unit, chosen, lit, litSeam, onChoose, onLight }: TableProps) => {
   const root = useRef<HTMLDivElement>(null);
   const surface = useRef<HTMLDivElement>(null);
   const ground = useRef<HTMLCanvasElement>(null);
   const pieces = useRef<HTMLCanvasElement>(null);
   const desk = useRef<Desk>(null);
-  const told = useRef<Told>({ choose: onChoose, light: onLight });
+  const [caption, setCaption] = useState<PieceWords | null>(null);
+  const [failed, setFailed] = useState(false);
+  const told = useRef({ choose: onChoose, light: onLight });
   const help = useId();
-  const listed = useRested(drawings, REST);
+  const listed = useRested(spec, REST);
 
   useLayoutEffect(() => {
     told.current = { choose: onChoose, light: onLight };
@@ -65,14 +43,19 @@ export const Table = ({
       ground: ground.current!,
       pieces: pieces.current!,
     };
-    const opened = openDesk(elements, () => told.current);
+    const opened = openDesk(elements, {
+      choose: (id) => told.current.choose(id),
+      light: (id) => told.current.light(id),
+      caption: (words) => setCaption((before) => (same(before, words) ? before : words)),
+      failed: () => setFailed(true),
+    });
     desk.current = opened;
     return () => opened.close();
   }, []);
 
   useEffect(() => {
-    desk.current?.show({ subject, placed: drawings, ghost: ghost ?? NOTHING, unit, chosen, lit, seam });
-  }, [subject, drawings, ghost, unit, chosen, lit, seam]);
+    desk.current?.show({ spec, ghost, unit, chosen, lit, litSeam });
+  }, [spec, ghost, unit, chosen, lit, litSeam]);
 
   const onKeyDown = (event: KeyboardEvent): void => {
     const stroke = strokeOf(event);
@@ -98,9 +81,12 @@ export const Table = ({
       <p id={help} className="table-help">
         Arrows move the table, + and − zoom, 0 shows all pieces. Tab goes from piece to piece.
       </p>
-      <PieceList drawings={listed} unit={unit} chosen={chosen} onChoose={onChoose} onLight={onLight} />
+      {failed && (
+        <p className="remark">The pieces cannot be painted in this browser. Please reload the page.</p>
+      )}
+      <PieceList spec={listed} unit={unit} chosen={chosen} onChoose={onChoose} onLight={onLight} />
       <div className="table-foot">
-        <Caption drawings={drawings} unit={unit} shown={lit ?? chosen} />
+        <Caption words={caption} />
         <div className="table-view">
           <button
             type="button"

@@ -1,35 +1,28 @@
-import type { Placed } from '../../drawing/arrange.ts';
 import { type Box, boxUnion } from '../../geometry/box.ts';
 import { contains } from '../../geometry/inside.ts';
-import { add, type Point, point, subtract } from '../../geometry/point.ts';
-import type { Unit } from '../../units.ts';
-import { notInFrame, paintInFrame } from '../frames.ts';
+import { type Point, point, subtract } from '../../geometry/point.ts';
+import { awaitInFrame, notInFrame, paintInFrame } from '../frames.ts';
+import { onTable } from '../on-table.ts';
 import { type Chalks, readChalks, watchChalks } from './chalks.ts';
 import { listen } from './gestures.ts';
 import { openGround } from './ground.ts';
 import type { Stroke } from './keys.ts';
-import { outlineHash } from './outline-hash.ts';
-import { openPainter, type Scene } from './painter.ts';
-import type { Lying } from './shapes.ts';
-import { fitted, kept, pulled, type Size, seesAll, toTable, type View, zoomed } from './view.ts';
+import { openPainterBeside } from './painter-beside.ts';
+import type { Painting, PaintOrder } from './painting.ts';
+import type { PieceWords } from './piece-words.ts';
+import { kept, pulled, type Size, toTable, type View, zoomed } from './view.ts';
 
 /** What the page wants on the table. */
-export interface Wanted {
-  /** What kind of thing lies there: another one is framed anew. */
-  readonly subject: string;
-  readonly placed: readonly Placed[];
-  readonly ghost: readonly Placed[];
-  readonly unit: Unit;
-  readonly chosen: string | null;
-  readonly lit: string | null;
-  /** Both sides of a seam that is pointed at. */
-  readonly seam: readonly Lying[];
-}
+export type Wanted = Pick<PaintOrder, 'spec' | 'ghost' | 'unit' | 'chosen' | 'lit' | 'litSeam'>;
 
 /** What the table tells the page: which piece, or none. */
 export interface Told {
   readonly choose: (id: string | null) => void;
   readonly light: (id: string | null) => void;
+  /** The piece that the picture shows lit or chosen. */
+  readonly caption: (words: PieceWords | null) => void;
+  /** Nothing can be painted. */
+  readonly failed: () => void;
 }
 
 export interface Desk {
@@ -46,62 +39,76 @@ export interface DeskElements {
   readonly pieces: HTMLCanvasElement;
 }
 
-/** Pixels at the foot of the table that the pieces are not framed under: the caption and the buttons stand there. */
-const FOOT = 52;
-
 /**
- * Keeps the table painted: at most once a frame, and only what has changed. The first view frames all pieces; after
- * that it stays put while they change, unless they leave it; once the user has moved it, it is theirs until they fit it again.
+ * Keeps the table painted. The painter works beside the page: it is given an order, and what changes meanwhile is the next.
+ * The first view frames all pieces; after that it stays put while they change, unless they leave it; once the user has
+ * moved it, it is theirs until they fit it again.
  */
-export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: () => Told): Desk => {
-  const painter = openPainter(pieces);
+export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: Told): Desk => {
+  const showPieces = pieces.getContext('bitmaprenderer')!;
   const paintGround = openGround(ground);
   let wanted: Wanted | null = null;
   let size: Size = { width: 0, height: 0 };
   let view: View | null = null;
   let framed = true;
-  let another = false;
   let chalks: Chalks = readChalks(root);
-  let asked = false;
+  /** What the painter is at, and whether something has changed since. */
+  let order: PaintOrder | null = null;
+  let stale = false;
+  let here = () => {};
+  let painting: Painting | null = null;
   let painted = 0;
   let grounded: readonly unknown[] = [];
 
-  const ask = (): void => {
-    if (!asked) paintInFrame(paint);
-    asked = true;
-  };
-  const bounds = (): Box =>
-    boxUnion(
-      (wanted?.placed ?? []).map(({ drawing: { bounds: b }, at }) => ({
-        min: add(b.min, at),
-        max: add(b.max, at),
-      })),
-    );
-  const frameView = (): View => {
-    const box = bounds();
-    if (!view || (framed && !seesAll(view, size, box))) view = fitted(box, size, FOOT);
-    return view;
-  };
   /** What there is to paint; nothing before there is something to show, and a place to show it in. */
-  const scene = (): Scene | null =>
-    wanted && size.width > 0 && size.height > 0 ? { ...wanted, chalks, view: frameView(), size } : null;
-  const paint = (): void => {
-    asked = false;
-    const now = scene();
-    if (!now || !wanted) return;
-    const ratio = window.devicePixelRatio || 1;
-    const asks = [now.view, wanted.unit, chalks, size, ratio];
-    if (asks.some((ask, i) => ask !== grounded[i])) {
-      paintGround(size, ratio, now.view, wanted.unit, chalks);
+  const orderNow = (): PaintOrder | null =>
+    wanted && size.width > 0 && size.height > 0
+      ? { ...wanted, chalks, size, ratio: window.devicePixelRatio || 1, view, framed }
+      : null;
+  const ask = (): void => {
+    stale = true;
+    if (order !== null) return;
+    order = orderNow();
+    if (order === null) return;
+    stale = false;
+    // The first painting waits for the painter to be fetched, and nothing waits for that.
+    if (painted > 0) here = awaitInFrame();
+    painter.ask(order);
+  };
+  const show = (): void => {
+    if (painting === null || order === null) return;
+    const done = order;
+    const { picture, view: seen, bounds, outline, caption } = painting;
+    // Has the hand moved the table meanwhile? Then it stays where the hand moved it.
+    if (done.view === view && done.framed === framed) view = seen;
+    const asks = [seen.scale, seen.centre.x, seen.centre.y, done.unit, done.chalks, done.size, done.ratio];
+    if (asks.some((one, i) => one !== grounded[i])) {
+      paintGround(done.size, done.ratio, seen, done.unit, done.chalks);
       grounded = asks;
     }
-    painter.paint(now);
+    showPieces.transferFromImageBitmap(picture);
+    extent = bounds;
     painted += 1;
     root.dataset.painted = `${painted}`;
-    root.dataset.outline = outlineHash(now.placed);
+    root.dataset.outline = outline;
+    told.caption(caption);
+    [order, painting] = [null, null];
+    if (stale) ask();
   };
+  let extent: Box = boxUnion([]);
+  const painter = openPainterBeside({
+    painted: (next) => {
+      painting = next;
+      paintInFrame(show);
+      here();
+    },
+    failed: () => {
+      here();
+      told.failed();
+    },
+  });
   const look = (next: View): void => {
-    view = kept(next, bounds());
+    view = kept(next, extent);
     framed = false;
     ask();
   };
@@ -110,7 +117,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
     if (!wanted || !view) return null;
     const spot = toTable(view, size, px);
     // The last painted lies on top.
-    const hit = [...wanted.placed]
+    const hit = [...onTable(wanted.spec, wanted.unit)]
       .reverse()
       .find(({ drawing, at }) => contains(drawing.silhouette, subtract(spot, at)));
     return hit?.drawing.id ?? null;
@@ -123,11 +130,11 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
   const stopListening = listen(surface, {
     pull: (right, down) => view && look(pulled(view, right, down)),
     zoom: (factor, at) => view && look(zoomed(view, size, factor, at)),
-    tap: (at) => told().choose(pieceAt(at)),
+    tap: (at) => told.choose(pieceAt(at)),
     hover: (at) => {
       const id = at && pieceAt(at);
       surface.style.cursor = id === null ? 'grab' : 'pointer';
-      if (id !== wanted?.lit) told().light(id);
+      if (id !== wanted?.lit) told.light(id);
     },
   });
   const resized = new ResizeObserver(([entry]) => {
@@ -143,25 +150,20 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
   });
   return {
     show: (next) => {
-      if (wanted && next.subject !== wanted.subject) another = true;
-      // The pieces of another subject come a moment after its name.
-      if (another && next.placed !== wanted?.placed) {
-        [another, framed, view] = [false, true, null];
-      }
+      // Another style is framed anew.
+      if (wanted && next.spec.cap.style !== wanted.spec.cap.style) [framed, view] = [true, null];
       wanted = next;
-      // Laid now and painted in its turn: each takes a good part of a frame.
-      const now = scene();
-      if (now) painter.lay(now);
       ask();
     },
     stroke: (stroke) => {
       if (stroke.kind === 'fit') frameAll();
-      else if (stroke.kind === 'let go') told().choose(null);
+      else if (stroke.kind === 'let go') told.choose(null);
       else if (view && stroke.kind === 'zoom') look(zoomed(view, size, stroke.factor, middle()));
       else if (view && stroke.kind === 'pull') look(pulled(view, stroke.right, stroke.down));
     },
     close: () => {
-      notInFrame(paint);
+      here();
+      notInFrame(show);
       stopListening();
       stopWatching();
       resized.disconnect();

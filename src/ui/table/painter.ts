@@ -1,6 +1,7 @@
 import paper from 'paper/dist/paper-core';
 import type { Placed } from '../../drawing/arrange.ts';
 import type { LineRole } from '../../drawing/drawing.ts';
+import { same } from '../same.ts';
 import type { Chalks } from './chalks.ts';
 import { openLines } from './lines.ts';
 import type { Look } from './look.ts';
@@ -18,14 +19,12 @@ export interface Scene {
   readonly chalks: Chalks;
   readonly view: View;
   readonly size: Size;
+  /** Pixels of the screen to one of the page. */
+  readonly ratio: number;
 }
 
-export interface Painter {
-  /** Lays things as they are in the scene, unseen until it is painted. */
-  readonly lay: (scene: Scene) => void;
-  readonly paint: (scene: Scene) => void;
-  readonly close: () => void;
-}
+/** Gives a picture of the scene, nothing behind it. */
+export type Painter = (scene: Scene) => ImageBitmap;
 
 /** Widths in pixels of the outline of a piece that is lit or chosen, and of a ghost. */
 const LIT = 5;
@@ -34,37 +33,44 @@ const GHOST = 1.25;
 const CLOSE = 2.6;
 const seenClose = (role: LineRole): boolean => role === 'dimension' || role === 'row';
 
-/** Paints pieces on a canvas with Paper, redoing only what has changed since the last time. */
-export const openPainter = (canvas: HTMLCanvasElement): Painter => {
+/** What Paper paints a project by on any canvas, be there a page or not: its types leave it out. */
+interface OnCanvas {
+  readonly draw: (context: OffscreenCanvasRenderingContext2D, matrix: paper.Matrix, ratio: number) => void;
+}
+
+/** Paints pieces with Paper on a canvas out of sight, redoing only what has changed since the last time. */
+export const openPainter = (): Painter => {
+  const canvas = new OffscreenCanvas(1, 1);
+  const context = canvas.getContext('2d')!;
   const scope = new paper.PaperScope();
-  scope.setup(canvas);
+  scope.setup(new paper.Size(1, 1));
   scope.settings.insertItems = false;
   scope.view.autoUpdate = false;
+  measureTexts(scope.view, context);
   const layer = scope.project.activeLayer;
   // The view stays as it is and the layer is moved under it: a moved view costs every line more than a moved layer.
   layer.applyMatrix = false;
   const layers = openLayers(layer);
+  const [still, project] = [new paper.Matrix(), scope.project as unknown as OnCanvas];
   let laid: readonly unknown[] = [];
   let look: Look | null = null;
-  let seen: Size | null = null;
 
   const lay = (scene: Scene): void => {
     const { placed, ghost, chosen, lit, seam, chalks, view } = scene;
-    if (look?.chalks !== chalks || look.scale !== view.scale) look = { chalks, scale: view.scale };
+    if (look?.scale !== view.scale || !same(look.chalks, chalks)) look = { chalks, scale: view.scale };
     const asks = [placed, ghost, chosen, lit, seam, look];
     if (asks.every((ask, i) => ask === laid[i])) return;
-    scope.activate();
     layers(scene, look);
     laid = asks;
   };
-  const paint = (scene: Scene): void => {
-    const { size, view } = scene;
+  const paint = (scene: Scene): ImageBitmap => {
+    const { size, view, ratio } = scene;
     lay(scene);
-    scope.activate();
-    if (size.width !== seen?.width || size.height !== seen.height) {
-      scope.view.viewSize = new paper.Size(size.width, size.height);
-      seen = size;
-    }
+    [canvas.width, canvas.height] = [size.width * ratio, size.height * ratio].map(Math.round) as [
+      number,
+      number,
+    ];
+    context.scale(ratio, ratio);
     layer.matrix = new paper.Matrix(
       view.scale,
       0,
@@ -73,13 +79,19 @@ export const openPainter = (canvas: HTMLCanvasElement): Painter => {
       size.width / 2 - view.centre.x * view.scale,
       size.height / 2 + view.centre.y * view.scale,
     );
-    scope.view.update();
+    project.draw(context, still, ratio);
+    return canvas.transferToImageBitmap();
   };
-  const close = (): void => {
-    scope.project.remove();
-    scope.view?.remove();
+  return paint;
+};
+
+/** Where there is no page Paper takes every text to have no width: it is told. */
+const measureTexts = (view: paper.View, context: OffscreenCanvasRenderingContext2D): void => {
+  const getTextWidth = (font: string, lines: readonly string[]): number => {
+    context.font = font;
+    return Math.max(0, ...lines.map((line) => context.measureText(line).width));
   };
-  return { lay, paint, close };
+  Object.assign(view, { getTextWidth });
 };
 
 /**

@@ -1,0 +1,97 @@
+import { fetchStyle } from '../../caps/registry.ts';
+import type { Spec } from '../../design/spec.ts';
+import { type Box, boxUnion } from '../../geometry/box.ts';
+import { add } from '../../geometry/point.ts';
+import { derived } from '../../state/derived.ts';
+import type { Unit } from '../../units.ts';
+import { onTable } from '../on-table.ts';
+import { same } from '../same.ts';
+import { seamOnTable } from '../seam-on-table.ts';
+import type { Chalks } from './chalks.ts';
+import { outlineHash } from './outline-hash.ts';
+import type { Scene } from './painter.ts';
+import { type PieceWords, pieceWords } from './piece-words.ts';
+import { fitted, type Size, seesAll, type View } from './view.ts';
+
+/** What is asked of the painter: what lies on the table, and how it is seen. */
+export interface PaintOrder {
+  readonly spec: Spec;
+  /** What lay there before the change that is being made: shown as faint outlines. */
+  readonly ghost: Spec | null;
+  readonly unit: Unit;
+  readonly chosen: string | null;
+  readonly lit: string | null;
+  /** The seam that is pointed at, by id. */
+  readonly litSeam: string | null;
+  readonly chalks: Chalks;
+  readonly size: Size;
+  /** Pixels of the screen to one of the page. */
+  readonly ratio: number;
+  /** Null where all pieces are to be framed anew. */
+  readonly view: View | null;
+  /** Whether the view is changed when pieces leave it. */
+  readonly framed: boolean;
+}
+
+/** What a painting shows. */
+export interface Shown {
+  readonly view: View;
+  /** Round all pieces, mm. */
+  readonly bounds: Box;
+  /** Marks the outlines: it changes when they do. */
+  readonly outline: string;
+  /** The piece that is lit or chosen. */
+  readonly caption: PieceWords | null;
+}
+
+export interface Painting extends Shown {
+  readonly picture: ImageBitmap;
+}
+
+/** Pixels at the foot of the table that the pieces are not framed under: the caption and the buttons stand there. */
+const FOOT = 52;
+
+/** What there is to paint by an order, and what it will show. The styles are fetched first. */
+export const toPaint = async (
+  order: PaintOrder,
+): Promise<{ readonly scene: Scene; readonly shown: Shown }> => {
+  const { unit, chosen, lit, litSeam, chalks, size, ratio } = order;
+  const spec = asMet(order.spec);
+  const ghost = order.ghost && asMet(order.ghost);
+  for (const { cap } of ghost ? [spec, ghost] : [spec]) await fetchStyle(cap.style);
+  const placed = onTable(spec, unit);
+  const { draft } = derived(spec);
+  const bounds = boxUnion(
+    placed.map(({ drawing: { bounds: b }, at }) => ({ min: add(b.min, at), max: add(b.max, at) })),
+  );
+  const view = viewOf(order, bounds);
+  const named = placed.find(({ drawing }) => drawing.id === (lit ?? chosen));
+  return {
+    scene: {
+      placed,
+      ghost: ghost ? onTable(ghost, unit) : [],
+      seam: draft ? seamOnTable(draft.pattern, draft.cutting, placed, litSeam) : [],
+      ...{ chosen, lit, chalks, view, size, ratio },
+    },
+    shown: {
+      view,
+      bounds,
+      outline: outlineHash(placed),
+      caption: named ? pieceWords(named.drawing, unit) : null,
+    },
+  };
+};
+
+/** The first view frames all pieces; after that it stays put while they change, unless it is framed and they leave it. */
+const viewOf = ({ view, framed, size }: PaintOrder, bounds: Box): View =>
+  view && !(framed && !seesAll(view, size, bounds)) ? view : fitted(bounds, size, FOOT);
+
+/** The specs met last. One that comes over from the page is a copy: what followed from its like is known already. */
+const met: Spec[] = [];
+const MOST_MET = 4;
+
+const asMet = (spec: Spec): Spec => {
+  const known = met.find((other) => same(other, spec)) ?? spec;
+  met.splice(0, met.length, known, ...met.filter((other) => other !== known).slice(0, MOST_MET - 1));
+  return known;
+};
