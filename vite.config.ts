@@ -144,11 +144,10 @@ const workersBeside: Plugin = {
   /** A worker that shared a chunk with the page's own start would start the page again, where there is none. */
   generateBundle(_, bundle) {
     for (const file of Object.values(bundle)) {
-      const all =
-        file.type === 'chunk' && file.facadeModuleId?.endsWith('.worker.ts') && reached(file, bundle);
-      if (all && all.some(({ moduleIds }) => moduleIds.some((id) => id.endsWith('/src/main.tsx')))) {
+      if (file.type !== 'chunk' || !file.facadeModuleId?.endsWith('.worker.ts')) continue;
+      const modules = reached(file, bundle).flatMap(({ moduleIds }) => moduleIds);
+      if (modules.some((id) => id.endsWith('/src/main.tsx')))
         this.error(`${file.fileName} shares a chunk with main.tsx`);
-      }
     }
   },
 };
@@ -159,7 +158,8 @@ export default defineConfig({
   resolve: { alias: { html2canvas: absent, canvg: absent, dompurify: absent } },
   build: {
     target: 'es2022',
-    modulePreload: { polyfill: false },
+    // What is fetched later may be fetched by a worker too, where there is no page to name it in ahead.
+    modulePreload: false,
     // What the first visit needs comes in three pieces, since many small ones pack worse: the studio, its painter,
     // and the rules of caps, which both ask.
     rolldownOptions: {
