@@ -156,6 +156,8 @@ export default defineConfig({
   base: './',
   plugins: [react(), securityPolicy, leanPaper, workersBeside],
   resolve: { alias: { html2canvas: absent, canvg: absent, dompurify: absent } },
+  // Only a worker imports it: in development it would be found too late.
+  optimizeDeps: { include: ['paper/dist/paper-core'] },
   build: {
     target: 'es2022',
     // What is fetched later may be fetched by a worker too, where there is no page to name it in ahead.

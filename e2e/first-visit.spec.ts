@@ -1,4 +1,4 @@
-import { lengthIn, outline, tab, table, tally } from './at-hand.ts';
+import { lengthIn, outline, tab, table, tally, typedField } from './at-hand.ts';
 import { expect, test } from './studio.ts';
 
 test('a first visit shows a finished cap for the Cornet head, all of whose seams meet', async ({
@@ -49,4 +49,29 @@ test('an open reckoning shows where a figure of the tally comes from', async ({ 
   await expect(panel).toContainText('54.61 cm + 1.27 cm = 55.88 cm');
   await studio.keyboard.press('Escape');
   await expect(panel).toBeHidden();
+});
+
+test('names on the table are set in the typeface of the page', async ({ studio }) => {
+  await outline(studio);
+  const painter = studio.workers().find((worker) => worker.url().includes('painter'));
+  const faces = await painter?.evaluate(() =>
+    [...(self as unknown as { fonts: FontFaceSet }).fonts]
+      .filter(({ status }) => status === 'loaded')
+      .map(({ family }) => family.replaceAll('"', '')),
+  );
+  const family = await table(studio).evaluate((element) => getComputedStyle(element).fontFamily);
+  expect(faces).toHaveLength(1);
+  expect(family.replaceAll('"', '').split(', ')[0]).toBe(faces?.[0]);
+});
+
+test('a painter that cannot be fetched is said, and the work goes on without the picture', async ({
+  page,
+  complaints,
+}) => {
+  await page.context().route(/painter\.worker/, (route) => route.abort());
+  await page.goto('./');
+  await expect(table(page).getByText('The pieces cannot be painted.')).toBeVisible();
+  await typedField(page, 'Ease').fill('2.4');
+  await expect(tally(page, /^Inside/)).toContainText('57');
+  expect(complaints.splice(0).filter((said) => !/Failed to load/.test(said))).toEqual([]);
 });

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { inFrame, inFrameAfterAll, notInFrame, paintInFrame } from '../../src/ui/frames.ts';
+import { awaitInFrame, inFrame, inFrameAfterAll, notInFrame, paintInFrame } from '../../src/ui/frames.ts';
 
 /** A screen that draws a frame when it is told to, with a clock of its own. */
 let frames: (() => void)[] = [];
@@ -123,5 +123,35 @@ describe('work in frames', () => {
     nextFrame();
     expect(done).toEqual(['paint']);
     expect(busy).toBe(false);
+  });
+
+  it('paints nothing and begins nothing new while something to be painted is made beside the page', () => {
+    const here = awaitInFrame();
+    paintInFrame(work('the worn view', 1));
+    inFrameAfterAll(work('a new wish', 1));
+    inFrame(work('what follows', 1));
+    nextFrame();
+    nextFrame();
+    expect(done).toEqual(['what follows']);
+    expect(busy).toBe(true);
+    paintInFrame(work('the table', 1));
+    here();
+    nextFrame();
+    expect(done).toEqual(['what follows', 'the worn view', 'the table', 'a new wish']);
+    expect(busy).toBe(false);
+  });
+
+  it('asks for no frame while all it has to do is wait, and is told once only that the wait is over', () => {
+    const [one, other] = [awaitInFrame(), awaitInFrame()];
+    paintInFrame(work('paint', 1));
+    nextFrame();
+    expect(frames).toEqual([]);
+    one();
+    one();
+    nextFrame();
+    expect(done).toEqual([]);
+    other();
+    nextFrame();
+    expect(done).toEqual(['paint']);
   });
 });

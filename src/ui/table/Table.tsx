@@ -82,7 +82,9 @@ export const Table = ({ spec, ghost, unit, chosen, lit, litSeam, onChoose, onLig
         Arrows move the table, + and − zoom, 0 shows all pieces. Tab goes from piece to piece.
       </p>
       {failed && (
-        <p className="remark">The pieces cannot be painted in this browser. Please reload the page.</p>
+        <p className="table-failed" role="alert">
+          The pieces cannot be painted. Please reload the page, or bring this browser up to date.
+        </p>
       )}
       <PieceList spec={listed} unit={unit} chosen={chosen} onChoose={onChoose} onLight={onLight} />
       <div className="table-foot">
