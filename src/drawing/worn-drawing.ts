@@ -88,7 +88,7 @@ const nearAt = (seen: Float64Array, k: number): Near => ({
 const capLines = (sheet: Sheet, seen: Float64Array, axes: Axes): readonly RawLine[] => {
   const normals = seenOf(normalsOf(sheet), axes);
   const edge: RawLine = { role: 'edge', points: outlineKnots(sheet).map((k) => nearAt(seen, k)) };
-  const turned = turnings(seen, normals, sheet.columns).map(
+  const turned = turnings(seen, normals, sheet.columns, sheet.rows).map(
     (pair): RawLine => ({
       role: 'edge',
       points: pair.map(([, p]) => p),
@@ -110,8 +110,8 @@ const turnings = (
   seen: Float64Array,
   normals: Float64Array,
   columns: number,
+  rows = seen.length / 3 / columns,
 ): readonly (readonly (readonly [number, Near])[])[] => {
-  const rows = seen.length / 3 / columns;
   const found: (readonly (readonly [number, Near])[])[] = [];
   const facing = (k: number) => normals[3 * k + 2]!;
   for (let i = 0; i + 1 < rows; i++) {

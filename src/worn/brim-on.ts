@@ -1,4 +1,4 @@
-import { angleFromBack, type Opening, openingPart, type Round } from './opening.ts';
+import { angleFromBack, type Opening, onOpening, type Round } from './opening.ts';
 import type { Sheet } from './sheet.ts';
 
 /**
@@ -11,15 +11,18 @@ export const openSheetOn = (sheet: Sheet, brim: Opening | null, round: Round, gi
     return { ...sheet, at: turnedWith(sheet, partsFromFront(sheet, girth), ownRail(sheet), round) };
   }
   const drafted = byPart(brim);
-  const parts = Array.from({ length: sheet.rows }, (_, i) => partAt(sheet, i, brim));
+  const parts = partsOn(sheet, brim);
   return { ...sheet, at: turnedWith(sheet, parts, (i) => turnOf(drafted, parts[i]!), round) };
 };
 
-/** The part of the opening's girth before the foot of a ruling. */
-const partAt = ({ rows, columns, at }: Sheet, row: number, opening: Opening): number => {
-  const k = 3 * row * columns;
-  const angle = angleFromBack(at[k]!, at[k + 1]!);
-  return row === rows - 1 && angle < 1e-6 ? 1 : openingPart(opening, angle);
+/** The part of the opening's girth before the foot of each ruling. */
+const partsOn = ({ rows, columns, at }: Sheet, opening: Opening): readonly number[] => {
+  const find = onOpening(opening);
+  return Array.from({ length: rows }, (_, row) => {
+    const k = 3 * row * columns;
+    const angle = angleFromBack(at[k]!, at[k + 1]!);
+    return row === rows - 1 && angle < 1e-6 ? 1 : find(angle).part;
+  });
 };
 
 /** The same for an edge that is centred on the front: by its own length either way from there, to the wearer's right and left. */

@@ -1,5 +1,5 @@
 import { type Point3, scale3, subtract3 } from '../geometry/space.ts';
-import { knotAt, type Sheet } from './sheet.ts';
+import { knotAt, NO_FINER, type Sheet } from './sheet.ts';
 
 const COLUMNS = 7;
 
@@ -25,7 +25,7 @@ export const domed = (sheet: Sheet): Sheet => {
       flat.set([mixed(sheet.flat, 2, 0), mixed(sheet.flat, 2, 1)], 2 * k);
     }
   }
-  return { ...sheet, disc: 'button', columns: COLUMNS, at, flat };
+  return { ...sheet, disc: 'button', columns: COLUMNS, finer: NO_FINER, at, flat };
 };
 
 const middleOf = (round: readonly Point3[]): Point3 => {

@@ -1,4 +1,4 @@
-import type { Sheet } from './sheet.ts';
+import { endKnots, knotCount, type Sheet } from './sheet.ts';
 import { isOverRim } from './stitch.ts';
 
 const LEAST_SLANT = 0.25;
@@ -13,8 +13,8 @@ export const FAR = 1e4;
  */
 export const edgeDistances = (sheet: Sheet) => {
   const { rows, columns, flat, disc } = sheet;
-  const edges = new Float32Array(4 * rows * columns);
-  const runs = new Float32Array(2 * rows * columns);
+  const edges = new Float32Array(4 * knotCount(sheet));
+  const runs = new Float32Array(2 * knotCount(sheet));
   const gap = (p: number, q: number) =>
     Math.hypot(flat[2 * p]! - flat[2 * q]!, flat[2 * p + 1]! - flat[2 * q + 1]!);
   const last = columns - 1;
@@ -23,19 +23,21 @@ export const edgeDistances = (sheet: Sheet) => {
   const whole = middles.at(-1)!;
   const over = isOverRim(sheet);
   const overBoth = over && !(long[0]! > 1);
+  const put = (row: number, left: number, right: number, k: number, share: number): void => {
+    edges[4 * k] = disc || over ? FAR : long[row]! * share * left;
+    edges[4 * k + 1] = overBoth ? FAR : long[row]! * (1 - share) * right;
+    edges[4 * k + 2] = long[0]! > 1 && !disc ? middles[row]! : FAR;
+    edges[4 * k + 3] = long.at(-1)! > 1 && !disc ? whole - middles[row]! : FAR;
+    runs[2 * k] = lefts[row]!;
+    runs[2 * k + 1] = rights[row]!;
+  };
   for (let row = 0; row < rows; row++) {
-    const foot = row * columns;
     const [left, right] = [slant(row, 0), slant(row, last)];
-    for (let j = 0; j < columns; j++) {
-      const k = foot + j;
-      const share = j / last;
-      edges[4 * k] = disc || over ? FAR : long[row]! * share * left;
-      edges[4 * k + 1] = overBoth ? FAR : long[row]! * (1 - share) * right;
-      edges[4 * k + 2] = long[0]! > 1 && !disc ? middles[row]! : FAR;
-      edges[4 * k + 3] = long.at(-1)! > 1 && !disc ? whole - middles[row]! : FAR;
-      runs[2 * k] = lefts[row]!;
-      runs[2 * k + 1] = rights[row]!;
-    }
+    for (let j = 0; j < columns; j++) put(row, left, right, row * columns + j, j / last);
+    const end = row === 0 ? 0 : 1;
+    if ((row > 0 && row < rows - 1) || sheet.finer[end] === 0) continue;
+    const knots = endKnots(sheet, end);
+    for (const [i, k] of knots.entries()) put(row, left, right, k, i / (knots.length - 1));
   }
   return { edges, runs };
 

@@ -1,4 +1,4 @@
-import { knotCount, type Sheet } from './sheet.ts';
+import type { Sheet } from './sheet.ts';
 
 /** By how much of its length the cloth between knots gives where it gives most, and on the whole, when the cap is put on. */
 export const giveOf = (
@@ -10,7 +10,7 @@ export const giveOf = (
     const after = worn[s]!.at;
     const length = (at: Float64Array, p: number, q: number) =>
       Math.hypot(at[3 * p]! - at[3 * q]!, at[3 * p + 1]! - at[3 * q + 1]!, at[3 * p + 2]! - at[3 * q + 2]!);
-    for (let k = 0; k + sheet.columns < knotCount(sheet); k++) {
+    for (let k = 0; k + sheet.columns < sheet.rows * sheet.columns; k++) {
       const one = (q: number) => {
         const [a, b] = [length(sheet.at, k, q), length(after, k, q)];
         if (!(a > 0.5)) return;

@@ -1,7 +1,7 @@
 import type { Piece } from '../pattern/piece.ts';
 import { edgeDistances } from './edge-distances.ts';
 import { normalsOf } from './normals.ts';
-import { type Sheet, trianglesIn } from './sheet.ts';
+import { knotCount, NO_FINER, type Sheet, trianglesIn } from './sheet.ts';
 import { type Stitch, stitchOf } from './stitch.ts';
 
 /** A mesh for painting: all of a cap in one. Row by row as many numbers as its name says, for every corner. */
@@ -40,7 +40,7 @@ const USUAL_COVER = 0.5;
 export const meshOf = (sheets: readonly Sheet[], pieces: readonly Piece[], outer = 0): Mesh => {
   const layers = sheets.flatMap((sheet) => layersOf(sheet, outer > 0 ? outer : USUAL_COVER));
   const parts = [...new Set(sheets.map(({ piece }) => piece))];
-  const knots = layers.reduce((sum, { sheet }) => sum + sheet.rows * sheet.columns, 0);
+  const knots = layers.reduce((sum, { sheet }) => sum + knotCount(sheet), 0);
   const mesh = {
     position: new Float32Array(3 * knots),
     normal: new Float32Array(3 * knots),
@@ -53,14 +53,14 @@ export const meshOf = (sheets: readonly Sheet[], pieces: readonly Piece[], outer
   };
   let [first, filled] = [0, 0];
   for (const { sheet, normals, corners, stitch, both } of layers) {
-    const count = sheet.rows * sheet.columns;
+    const count = knotCount(sheet);
     mesh.position.set(sheet.at, 3 * first);
     mesh.normal.set(normals, 3 * first);
     mesh.cloth.set(alongGrain(sheet, pieces), 2 * first);
     const { edges, runs } = edgeDistances(sheet);
     mesh.edges.set(edges, 4 * first);
     const part = parts.indexOf(sheet.piece);
-    const pleat = runs.at(-1)! / (pleatsOf(sheet, pieces) || Infinity);
+    const pleat = runs[2 * sheet.rows * sheet.columns - 1]! / (pleatsOf(sheet, pieces) || Infinity);
     for (let k = 0; k < count; k++) {
       mesh.trim.set([runs[2 * k]!, runs[2 * k + 1]!, stitch, pleat], 4 * (first + k));
       mesh.part[2 * (first + k)] = part;
@@ -107,7 +107,7 @@ const rimOf = (sheet: Sheet, normals: Float64Array, half: number): Layer => {
       for (let c = 0; c < 2; c++) flat[4 * row + 2 * j + c] = sheet.flat[2 * k + c]! + (j === 0 ? 0 : 0.01);
     }
   }
-  const rim: Sheet = { ...sheet, columns: 2, at, flat };
+  const rim: Sheet = { ...sheet, columns: 2, finer: NO_FINER, at, flat };
   const corners = trianglesIn(rim);
   return { sheet: rim, normals: normalsOf(rim, corners), corners, stitch: 0, both: true };
 };

@@ -1,8 +1,9 @@
 import { type Oval, ovalArc, ovalPoint } from '../geometry/oval.ts';
 import type { Point } from '../geometry/point.ts';
+import type { Point3 } from '../geometry/space.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { seamLine } from './seam-line.ts';
-import type { Sheet } from './sheet.ts';
+import { endKnots, knotAt, type Sheet } from './sheet.ts';
 
 /** The level lower edge of a cap as it is drafted: round the axis from the centre back, counter-clockwise seen from above. */
 export interface Opening {
@@ -25,10 +26,24 @@ export const angleFromBack = (x: number, y: number): number => {
 /** The lower edge of the crown or its band, where it stands on level 0; null where nothing of the cap does. */
 export const openingOf = (sheets: readonly Sheet[], { pieces, seams }: Pattern): Opening | null => {
   const edge = seams.find(({ id }) => id === 'lowerEdge')?.a ?? [];
-  const places = edge.flatMap((use) => seamLine(sheets, pieces, [use])?.points ?? []);
+  const places = edge.flatMap((use) => {
+    const own = sheets.filter(({ piece, copy }) => piece === use.piece && copy === use.copy);
+    // Of a piece in several nets, a rail between them may lie level too.
+    return own.length === 1 ? levelSides(own[0]!) : (seamLine(own, pieces, [use])?.points ?? []);
+  });
   return openingThrough(
     places.filter(({ z }) => Math.abs(z) < LEVEL).map(({ x, y }) => ({ x, y, angle: angleFromBack(x, y) })),
   );
+};
+
+/** Rails and end rulings that stand on level 0 from end to end. */
+const levelSides = (sheet: Sheet): readonly Point3[] => {
+  const { rows, columns } = sheet;
+  const rail = (column: number) => Array.from({ length: rows }, (_, row) => row * columns + column);
+  return [endKnots(sheet, 0), rail(columns - 1), endKnots(sheet, 1), rail(0)]
+    .map((side) => side.map((knot) => knotAt(sheet, knot)))
+    .filter((side) => side.every(({ z }) => Math.abs(z) < LEVEL))
+    .flat();
 };
 
 /** A visor or a brim: its left rail, on level 0, is sewn to the opening. */
@@ -116,30 +131,25 @@ export const isDrawnRound = ({ points }: Opening): boolean => {
   return (Math.max(...xs) - Math.min(...xs)) / (Math.max(...ys) - Math.min(...ys)) > ROUND;
 };
 
-/** The part of the opening's girth before an angle from the centre back. */
-export const openingPart = (opening: Opening, angle: number): number => {
-  const i = stepAt(opening, angle);
-  const [p, q] = [opening.points[i]!, opening.points[i + 1]!];
-  return (p.along + (q.along - p.along) * shareAt(p, q, angle)) / opening.girth;
-};
+/** Sectors about the axis, for finding a chord of the opening at once. */
+const SECTORS = 720;
 
-/** How far out the opening stands at an angle from the centre back, mm. */
-export const openingReach = (opening: Opening, angle: number): number => {
-  const i = stepAt(opening, angle);
-  const [p, q] = [opening.points[i]!, opening.points[i + 1]!];
-  const t = shareAt(p, q, angle);
-  const [x, y] = [p.x + (q.x - p.x) * t, p.y + (q.y - p.y) * t];
-  return Math.sqrt(x * x + y * y);
-};
-
-const stepAt = ({ points }: Opening, angle: number): number => {
-  let [low, high] = [0, points.length - 1];
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (points[middle]!.angle <= angle) low = middle;
-    else high = middle;
+/** Looks up, at an angle from the centre back, the part of the opening's girth before it and how far out (mm) the opening stands there. */
+export const onOpening = ({ points, girth }: Opening) => {
+  const sector = SECTORS / (2 * Math.PI);
+  const first = new Int32Array(SECTORS + 1);
+  for (let s = 0, i = 0; s <= SECTORS; s++) {
+    while (i + 2 < points.length && points[i + 1]!.angle <= s / sector) i++;
+    first[s] = i;
   }
-  return low;
+  return (angle: number): { readonly part: number; readonly reach: number } => {
+    let i = first[Math.min(SECTORS, Math.max(0, Math.floor(angle * sector)))]!;
+    while (i + 2 < points.length && points[i + 1]!.angle <= angle) i++;
+    const [p, q] = [points[i]!, points[i + 1]!];
+    const t = shareAt(p, q, angle);
+    const [x, y] = [p.x + (q.x - p.x) * t, p.y + (q.y - p.y) * t];
+    return { part: (p.along + (q.along - p.along) * t) / girth, reach: Math.sqrt(x * x + y * y) };
+  };
 };
 
 /** A closed oval looked up by the part of its girth from the centre back. */

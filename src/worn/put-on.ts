@@ -19,8 +19,9 @@ export interface Worn {
 /**
  * The head makes a soft cap oval: its lower edge is laid on an oval of the same girth and of the head's breadth by length,
  * each point at its distance along from the centre back, and what is above goes with it, level by level and less towards the
- * top, which keeps its own shape. Seams that were closed stay closed, to 0.3 mm between knots. A visor, which is cut for
- * that oval, takes its place on it; a brim keeps its slope. Then the cap is set down until it rests on the head, and a
+ * top, which keeps its own shape. Seams that were closed stay closed: their two sides are moved as one, and between knots their
+ * chords differ by less than 0.05 mm. A visor, which is cut for that oval, is laid on it by its own length; a brim keeps its
+ * slope. Then the cap is set down until it rests on the head, and a
  * soft top that would stop it too high is held up by the head instead. What is bent so is no longer as long everywhere as
  * it is cut: cloth gives by that much (see giveOf).
  * Tilted, it is leant to the wearer's right before it is set down.
@@ -33,14 +34,15 @@ export const putOn = (
 ): Worn => {
   const form = headForm(head);
   const around = head.turn?.shell ?? 0;
-  const set = (worn: readonly Sheet[], soft: boolean): Worn => ({
-    ...seated(tilted ? leant(worn) : worn, cladForm(form, head.girth, around), soft),
+  const set = (upright: readonly Sheet[], soft: boolean): Worn => ({
+    ...seated(upright, tilted ? leant : (same) => same, cladForm(form, head.girth, around), soft),
     head: form,
   });
   const opening = openingOf(sheets, pattern);
   if (opening === null) return set(sheets, false);
-  // A likeness is drawn about the opening; an opening that a strap takes in is as long as it is cut.
-  const girth = sheets.some(isLikenessOfCrown) ? finishedGirth + around : opening.girth;
+  // A likeness is drawn about the opening, and chords fall short of it; but one that a strap takes in is as long as it is cut.
+  const closed = finishedGirth + around;
+  const girth = opening.girth > closed + LET_OUT && !sheets.some(isLikenessOfCrown) ? opening.girth : closed;
   const round = ovalByPart(ovalOfGirth(girth, head.ratio));
   const bend = bender(opening, round, sheets);
   const brim = brimOpeningOf(sheets);
@@ -51,6 +53,9 @@ export const putOn = (
   });
   return set(worn, isDrawnRound(opening));
 };
+
+/** An opening that is so much longer than the finished cap is let out, mm. */
+const LET_OUT = 1;
 
 const isLikenessOfCrown = ({ likeness, open, at }: Sheet): boolean =>
   likeness && !open && at.some((z, k) => k % 3 === 2 && z === 0);

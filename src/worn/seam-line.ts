@@ -62,20 +62,33 @@ const [CHORDS, ON_OUTLINE] = [0.02, 0.1];
 
 const roundOf = (sheet: Sheet, ring: readonly Point[] | null): Round => {
   const knots = edgeKnots(sheet);
-  const [across, up] = [sheet.columns - 1, sheet.rows - 1];
+  const [across, top] = [sheet.columns - 1, (sheet.rows - 1) * sheet.columns];
+  const corners = [0, across, top + across, top].map((k) => knots.indexOf(k));
   const flat = knots.map((k) => ({ x: sheet.flat[2 * k]!, y: sheet.flat[2 * k + 1]! }));
-  const outer = flat.map((p, i) => {
-    const q = flat[(i + 1) % flat.length]!;
-    return ring === null || toChain(ring, { x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 }) < ON_OUTLINE;
-  });
   return {
     sheet,
     knots,
     flat,
-    outer,
-    corners: [0, across, across + up, 2 * across + up],
+    outer: ring === null ? flat.map(() => true) : outerSteps(flat, corners, ring),
+    corners,
   };
 };
+
+/** Whether each step is on the outline: the whole of a ruling or rail is, or else it lies within the piece, though it may touch. */
+const outerSteps = (
+  flat: readonly Point[],
+  corners: readonly number[],
+  ring: readonly Point[],
+): readonly boolean[] =>
+  corners.flatMap((from, side) => {
+    const to = corners[side + 1] ?? flat.length;
+    const near = Array.from({ length: Math.max(0, to - from) }, (_, i) => {
+      const [p, q] = [flat[from + i]!, flat[(from + i + 1) % flat.length]!];
+      return toChain(ring, { x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 }) < ON_OUTLINE;
+    });
+    const isOuter = near.filter(Boolean).length > near.length / 2;
+    return near.map(() => isOuter);
+  });
 
 const toChain = (chain: readonly Point[], p: Point): number => {
   let least = Infinity;

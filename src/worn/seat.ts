@@ -7,25 +7,28 @@ const HIGH = 20;
 /** The top is what lies so far inside the widest place of the crown that the head can hold it up. */
 const TOP = 0.35;
 
-/** A cap set down on a head: its sheets as they stand then, and how far its lower edge is over the tape, mm. */
+/**
+ * A cap set down on a head: its sheets as they stand then, and how far its lower edge is over the tape, mm. What of it the
+ * head holds up is found as it stands upright, and then it is leant.
+ */
 export const seated = (
-  sheets: readonly Sheet[],
+  upright: readonly Sheet[],
+  lean: (sheets: readonly Sheet[]) => readonly Sheet[],
   head: HeadForm,
   soft: boolean,
 ): { readonly sheets: readonly Sheet[]; readonly lift: number } => {
-  const { hold, lowest } = holdOf(sheets);
+  const sheets = lean(upright);
+  const holds = holdsOf(upright);
   let [sides, all] = [0, 0];
   const everyKnot = (see: (need: number, held: number) => void) => {
-    for (const sheet of sheets) {
-      if (sheet.open) continue;
-      const { at } = sheet;
-      const top = isTop(sheet, lowest);
+    sheets.forEach(({ open, at }, s) => {
+      if (open) return;
+      const held = holds[s];
       for (let k = 0; k < at.length; k += 3) {
-        const [x, y, z] = [at[k]!, at[k + 1]!, at[k + 2]!];
-        const need = surfaceOver(head, x, y) - z;
-        if (need > 0) see(need, top ? hold(x, y, z) : 0);
+        const need = surfaceOver(head, at[k]!, at[k + 1]!) - at[k + 2]!;
+        if (need > 0) see(need, held ? held(k) : 0);
       }
-    }
+    });
   };
   everyKnot((need, held) => {
     all = Math.max(all, need);
@@ -36,16 +39,22 @@ export const seated = (
   everyKnot((need, held) => {
     if (held >= TOP) dome = Math.max(dome, (need - lift) / held);
   });
-  const raised = sheets.map((sheet) => {
+  const raised = sheets.map((sheet, s) => {
     const at = Float64Array.from(sheet.at);
-    const still = dome === 0 || !isTop(sheet, lowest);
-    for (let k = 0; k < at.length; k += 3) {
-      const up = still ? 0 : dome * hold(at[k]!, at[k + 1]!, at[k + 2]!);
-      at[k + 2] = at[k + 2]! + lift + up;
-    }
+    const held = dome === 0 ? null : holds[s]!;
+    for (let k = 0; k < at.length; k += 3) at[k + 2] = at[k + 2]! + lift + (held ? dome * held(k) : 0);
     return { ...sheet, at };
   });
   return { sheets: raised, lift };
+};
+
+/** For each sheet, how much of the head's push each knot takes, by its place among the numbers; null for what is not top. */
+const holdsOf = (sheets: readonly Sheet[]): readonly (((k: number) => number) | null)[] => {
+  const { hold, lowest } = holdOf(sheets);
+  return sheets.map((sheet) => {
+    const { at } = sheet;
+    return isTop(sheet, lowest) ? (k) => hold(at[k]!, at[k + 1]!, at[k + 2]!) : null;
+  });
 };
 
 /** What reaches the middle is top, and what goes higher than the widest place of the crown: not a band, nor the under ring of a beret. mm. */
@@ -82,10 +91,12 @@ const holdOf = (sheets: readonly Sheet[]) => {
   [reach[PARTS], height[PARTS]] = [reach[0]!, height[0]!];
   const hold = (x: number, y: number, z: number): number => {
     const part = partOf(x, y);
-    const [i, t] = [Math.min(Math.floor(part), PARTS - 1), part - Math.floor(part)];
+    const i = Math.min(Math.floor(part), PARTS - 1);
+    const t = part - i;
     const widest = reach[i]! + (reach[i + 1]! - reach[i]!) * t;
     const at = height[i]! + (height[i + 1]! - height[i]!) * t;
-    if (z < at - SLACK) return 0;
+    // What is sewn to the lower edge, at 0, stays there: a crown that narrows upwards is widest there.
+    if (z < at - SLACK || z <= 0) return 0;
     const share = Math.sqrt(x * x + y * y) / widest;
     return Math.max(0, 1 - share * share);
   };

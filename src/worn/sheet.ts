@@ -16,13 +16,34 @@ export interface Sheet {
   readonly disc?: 'button' | 'eyelet';
   readonly rows: number;
   readonly columns: number;
+  /**
+   * So many knots more stand between two columns on the first ruling, and on the last, which are edges and may be bent: those of
+   * the first ruling follow the knots of the net, then come those of the last.
+   */
+  readonly finer: readonly [number, number];
   /** mm in space, three numbers a knot. */
   readonly at: Float64Array;
   /** mm on the flat piece, two numbers a knot. */
   readonly flat: Float64Array;
 }
 
-export const knotCount = ({ rows, columns }: Sheet): number => rows * columns;
+/** No edge of a net is finer than the net. */
+export const NO_FINER = [0, 0] as const;
+
+export const knotCount = ({ rows, columns, finer: [first, last] }: Sheet): number =>
+  rows * columns + (columns - 1) * (first + last);
+
+/** The knots of the first ruling or the last one, from the left rail to the right. */
+export const endKnots = ({ rows, columns, finer }: Sheet, end: 0 | 1): number[] => {
+  const [foot, more] = [end * (rows - 1) * columns, finer[end]];
+  let next = rows * columns + end * (columns - 1) * finer[0];
+  const knots = [foot];
+  for (let j = 1; j < columns; j++) {
+    for (let n = 0; n < more; n++) knots.push(next++);
+    knots.push(foot + j);
+  }
+  return knots;
+};
 
 export const knotAt = ({ at }: Sheet, knot: number): Point3 => ({
   x: at[3 * knot]!,
@@ -31,30 +52,39 @@ export const knotAt = ({ at }: Sheet, knot: number): Point3 => ({
 });
 
 /** The corners of the triangles of a net, three knots each, counter-clockwise as the strip is seen from outside. Slivers without area are left out. */
-export const trianglesIn = ({ rows, columns, at }: Sheet): readonly number[] => {
+export const trianglesIn = (sheet: Sheet): readonly number[] => {
+  const { rows, columns, finer, at } = sheet;
   const corners: number[] = [];
   const apart = (p: number, q: number) =>
     at[3 * p] !== at[3 * q] || at[3 * p + 1] !== at[3 * q + 1] || at[3 * p + 2] !== at[3 * q + 2];
   const add = (p: number, q: number, r: number) => {
     if (apart(p, q) && apart(q, r) && apart(r, p)) corners.push(p, q, r);
   };
+  const [first, last] = [endKnots(sheet, 0), endKnots(sheet, 1)];
   for (let i = 0; i + 1 < rows; i++) {
     for (let j = 0; j + 1 < columns; j++) {
       const [l, r] = [i * columns + j, i * columns + j + 1];
-      add(l, r, l + columns);
-      add(r, r + columns, l + columns);
+      const [from, to] = [i === 0 ? finer[0] + 1 : 1, i === rows - 2 ? finer[1] + 1 : 1];
+      for (let n = 0; n < from; n++) {
+        const [p, q] = from === 1 ? [l, r] : [first[j * from + n]!, first[j * from + n + 1]!];
+        add(p, q, l + columns);
+      }
+      for (let n = 0; n < to; n++) {
+        const [p, q] = to === 1 ? [l + columns, r + columns] : [last[j * to + n]!, last[j * to + n + 1]!];
+        add(r, q, p);
+      }
     }
   }
   return corners;
 };
 
 /** The knots round the edge: along the first ruling, up the right rail, back along the last ruling and down the left rail. */
-export const edgeKnots = ({ rows, columns }: Sheet): readonly number[] => {
-  const round: number[] = [];
+export const edgeKnots = (sheet: Sheet): readonly number[] => {
+  const { rows, columns } = sheet;
+  const round = endKnots(sheet, 0).slice(0, -1);
   const last = columns - 1;
-  for (let j = 0; j < last; j++) round.push(j);
   for (let i = 0; i < rows - 1; i++) round.push(i * columns + last);
-  for (let j = last; j > 0; j--) round.push((rows - 1) * columns + j);
+  round.push(...endKnots(sheet, 1).slice(1).reverse());
   for (let i = rows - 1; i > 0; i--) round.push(i * columns);
   return round;
 };

@@ -4,7 +4,7 @@ import type { Piece } from '../pattern/piece.ts';
 import { domed } from './domed.ts';
 import { normalsOf } from './normals.ts';
 import { placeOnSheet } from './on-sheet.ts';
-import type { Sheet } from './sheet.ts';
+import { NO_FINER, type Sheet } from './sheet.ts';
 
 /** How far a strap lies off its band, and a button off what it is sewn to, mm. Our own, for the look. */
 const [STRAP_OFF, BUTTON_OFF, BUTTON_RISE] = [1.5, 2.5, 2.5];
@@ -115,6 +115,7 @@ const netOver = (
       likeness: true,
       rows: net.length,
       columns: net[0]!.length,
+      finer: NO_FINER,
       at: Float64Array.from(knots.flatMap(({ at }) => at ?? [])),
       flat: Float64Array.from(knots.flatMap(({ knot }) => [knot.x, knot.y])),
     },
