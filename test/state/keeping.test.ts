@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { defaultSpec } from '../../src/design/default-spec.ts';
 import { keepIn, openStudio } from './opened.ts';
 
@@ -8,10 +8,6 @@ beforeEach(() => {
   vi.useFakeTimers();
   kept = new Map();
   keepIn(kept);
-});
-afterEach(() => {
-  vi.useRealTimers();
-  vi.unstubAllGlobals();
 });
 
 /** Long enough for anything that waits for a rest, ms. */

@@ -1,7 +1,11 @@
-import { vi } from 'vitest';
+import { onTestFinished, vi } from 'vitest';
 
-/** A browser's keeping, as much of it as is used. */
+/** A browser's keeping, as much of it as is used, for one test: it leaves neither keeping nor a stopped clock to the next. */
 export const keepIn = (kept: Map<string, string>): void => {
+  onTestFinished(() => {
+    vi.useRealTimers();
+    vi.unstubAllGlobals();
+  });
   vi.stubGlobal('localStorage', {
     getItem: (name: string) => kept.get(name) ?? null,
     setItem: (name: string, text: string) => kept.set(name, text),
