@@ -1,4 +1,5 @@
 import type { PdfAnswer, PdfOrder } from './pdf/messages.ts';
+import address from './pdf.worker.ts?beside';
 import type { SheetSet } from './sheet.ts';
 
 export interface MakePdfOptions {
@@ -12,7 +13,7 @@ export interface MakePdfOptions {
 export const makePdf = (set: SheetSet, { onProgress, signal }: MakePdfOptions = {}): Promise<Blob> =>
   new Promise((resolve, reject) => {
     signal?.throwIfAborted();
-    const worker = new Worker(new URL('./pdf.worker.ts', import.meta.url), { type: 'module' });
+    const worker = new Worker(address, { type: 'module' });
     const stop = (): void => finish(() => reject(signal?.reason));
     const finish = (settle: () => void): void => {
       worker.terminate();

@@ -1,4 +1,5 @@
 import { type ClothLay, clothLay, withPlacement } from '../../cloth/cloth-lay.ts';
+import layWorker from '../../cloth/lay.worker.ts?beside';
 import type { LayAnswer, LayOrder } from '../../cloth/lay-messages.ts';
 import { type LayPiece, layPieces } from '../../cloth/lay-pieces.ts';
 import { layTask } from '../../cloth/lay-task.ts';
@@ -84,7 +85,7 @@ const layAnew = async (time: number): Promise<void> => {
   const pieces = layPieces(wish);
   const pins = now.pins.filter(({ piece }) => pieces.some(({ id }) => id === piece));
   const order: LayOrder = { task: layTask(pieces, spec, pins), seed: SEED, time };
-  worker = new Worker(new URL('../../cloth/lay.worker.ts', import.meta.url), { type: 'module' });
+  worker = new Worker(layWorker, { type: 'module' });
   worker.addEventListener('message', ({ data }: MessageEvent<LayAnswer>) => take(data, wish, pieces));
   worker.addEventListener('error', () =>
     take({ kind: 'failed', message: 'The pieces could not be laid: please reload the page.' }, wish, pieces),

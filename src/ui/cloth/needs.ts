@@ -1,6 +1,7 @@
 import { commonWidths } from '../../cloth/buying.ts';
 import type { ClothSpec, Cloths } from '../../cloth/cloth.ts';
 import { type ClothLay, clothLay } from '../../cloth/cloth-lay.ts';
+import layWorker from '../../cloth/lay.worker.ts?beside';
 import type { LayAnswer, LayOrder } from '../../cloth/lay-messages.ts';
 import { layPieces } from '../../cloth/lay-pieces.ts';
 import { layTask } from '../../cloth/lay-task.ts';
@@ -17,7 +18,7 @@ export const needsOf = async (
   unit: Unit,
   signal: AbortSignal,
 ): Promise<Needs> => {
-  const worker = new Worker(new URL('../../cloth/lay.worker.ts', import.meta.url), { type: 'module' });
+  const worker = new Worker(layWorker, { type: 'module' });
   signal.addEventListener('abort', () => worker.terminate());
   try {
     const needs: { -readonly [C in Cloth]?: Needs[C] } = {};
@@ -64,7 +65,7 @@ export const laysOf = async (
   cloths: Cloths,
   shown: ClothLay | null,
 ): Promise<readonly ClothLay[]> => {
-  const worker = new Worker(new URL('../../cloth/lay.worker.ts', import.meta.url), { type: 'module' });
+  const worker = new Worker(layWorker, { type: 'module' });
   try {
     const lays: ClothLay[] = [];
     for (const cloth of [...usedIn(caps), 'stiffener' as const]) {

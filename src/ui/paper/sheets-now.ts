@@ -1,9 +1,9 @@
-import { rowsOf, withRows } from '../../guide/rows.ts';
 import type { SheetSet } from '../../print/sheet.ts';
-import { derived } from '../../state/derived.ts';
 import type { Studio } from '../../state/state.ts';
 import { useStudio } from '../../state/studio.ts';
 import { today } from '../today.ts';
+import type { FromSheets, ToSheets } from './sheets.worker.ts';
+import address from './sheets.worker.ts?beside';
 
 /** The sheets of what lies on the table, and whether they are still being laid out again. */
 export interface SheetsNow {
@@ -30,12 +30,17 @@ const REST = 300;
 /** The same while a field is still held: a slider may only have paused, and a typed figure need not be left first. */
 const PAUSE = 900;
 
+let worker: Worker | null = null;
+/** Which laying out is the latest: what comes of an earlier one is out of date. */
+let latest = 0;
+
 /** Lays the sheets out again whenever what they show has changed and rests. Returns how to stop. */
 export const keepSheets = (): (() => void) => {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const soon = (wait: number) => {
     clearTimeout(timer);
-    timer = setTimeout(() => void layOut(), wait);
+    latest += 1;
+    timer = setTimeout(layOut, wait);
     if (!now.stale) tell({ ...now, stale: true });
   };
   const stop = useStudio.subscribe((state, before) => {
@@ -47,6 +52,7 @@ export const keepSheets = (): (() => void) => {
   return () => {
     clearTimeout(timer);
     stop();
+    close();
   };
 };
 
@@ -58,36 +64,26 @@ const changes = (state: Studio, before: Studio): boolean =>
   state.wish.unit !== before.wish.unit;
 
 /** The paper as wished, on the last cap that can be sewn. */
-const layOut = async (): Promise<void> => {
-  const [{ drawPattern }, { sheetsOf }, { paperProblems }] = await Promise.all([
-    import('../../drawing/draw-piece.ts'),
-    import('../../print/sheets.ts'),
-    import('../../print/paper-problems.ts'),
-  ]);
+const layOut = (): void => {
   const { good, wish, stage } = useStudio.getState();
-  const { draft } = derived(good);
-  // A paper that cannot be printed on has its problem beside it; the last sheets stay.
-  if (draft === null || paperProblems(wish.paper).length > 0) return;
-  const facts = {
-    cap: good.cap.name.trim(),
-    wearer: good.head.name.trim(),
-    finishedGirth: draft.finishedGirth,
-    date: today(),
-  };
-  const pieces = withRows(draft.cutting.pieces, rowsOf({ ...draft, cloths: good.cloths }));
-  const drawings = drawPattern(
-    { ...draft.cutting, pieces },
-    {
-      unit: wish.unit,
-      halves: wish.paper.halves,
-      dimensions: false,
-      label: facts,
-    },
-  );
-  const picture =
-    stage === 'paper' ? await import('../preview/picture-now.ts').then((m) => m.pictureNow(good)) : null;
-  // Has something changed while that was fetched? Then it is laid out again in a while.
-  const later = useStudio.getState();
-  if (later.good !== good || later.wish.paper !== wish.paper || later.wish.unit !== wish.unit) return;
-  tell({ set: sheetsOf(drawings, wish.paper, { ...facts, unit: wish.unit }, picture), stale: false });
+  const { paper, unit } = wish;
+  const order = { spec: good, paper, unit, date: today(), pictured: stage === 'paper' };
+  worker ??= open();
+  worker.postMessage({ turn: latest, order } satisfies ToSheets);
+};
+
+const open = (): Worker => {
+  const opened = new Worker(address, { type: 'module' });
+  opened.addEventListener('message', ({ data: { turn, set } }: MessageEvent<FromSheets>) => {
+    // A paper that cannot be printed on has its problem beside it; the last sheets stay.
+    if (turn === latest && set !== null) tell({ set, stale: false });
+  });
+  // Perhaps the next one can be had.
+  opened.addEventListener('error', close);
+  return opened;
+};
+
+const close = (): void => {
+  worker?.terminate();
+  worker = null;
 };
