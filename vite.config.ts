@@ -118,6 +118,9 @@ const reached = (from: Rolldown.OutputChunk, bundle: Rolldown.OutputBundle): Rol
   return [...found];
 };
 
+/** What does something as soon as it is there. */
+const STARTS = /(\/src\/main\.tsx|\.worker\.ts)$/;
+
 let isBuilt = false;
 const workersBeside: Plugin = {
   name: 'workers-beside',
@@ -141,13 +144,13 @@ const workersBeside: Plugin = {
         : `export default ${JSON.stringify(file.replace(import.meta.dirname, ''))};`;
     },
   },
-  /** A worker that shared a chunk with the page's own start would start the page again, where there is none. */
+  /** A worker whose chunks held the start of the page, or another worker, would start that too. */
   generateBundle(_, bundle) {
     for (const file of Object.values(bundle)) {
       if (file.type !== 'chunk' || !file.facadeModuleId?.endsWith('.worker.ts')) continue;
       const modules = reached(file, bundle).flatMap(({ moduleIds }) => moduleIds);
-      if (modules.some((id) => id.endsWith('/src/main.tsx')))
-        this.error(`${file.fileName} shares a chunk with main.tsx`);
+      const other = modules.find((id) => STARTS.test(id) && id !== file.facadeModuleId);
+      if (other !== undefined) this.error(`${file.fileName} shares a chunk with ${other}`);
     }
   },
 };
@@ -168,9 +171,9 @@ export default defineConfig({
       output: {
         codeSplitting: {
           groups: [
-            { name: 'rules', test: /src\/ui\/table\/painting\.ts$/, priority: 3 },
+            { name: 'rules', test: /src\/(ui\/table\/painting|geometry\/walk)\.ts$/, priority: 3 },
             { name: 'studio', test: /src\/main\.tsx$/, priority: 2 },
-            { name: 'painter', test: /src\/ui\/table\/painter\.worker\.ts$/, priority: 1 },
+            { name: 'painter', test: /src\/ui\/table\/painter\.ts$/, priority: 1 },
           ],
         },
       },
