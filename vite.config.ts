@@ -166,7 +166,7 @@ export default defineConfig({
     // What is fetched later may be fetched by a worker too, where there is no page to name it in ahead.
     modulePreload: false,
     // What the first visit needs comes in three pieces, since many small ones pack worse: the studio, its painter,
-    // and the rules of caps, which both ask.
+    // and the rules of caps, which both ask; there stands what files are written by too, which need no painter.
     rolldownOptions: {
       output: {
         codeSplitting: {
