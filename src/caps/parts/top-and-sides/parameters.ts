@@ -10,7 +10,7 @@ export const crownHeightParameter = (
   help: 'How high the top stands over the lower edge. More is fuller over the head.',
   group: 'crown',
   min: 66,
-  max: 140,
+  max: 180,
   step: 2,
   inchStep: 1 / 8,
   default: standard,

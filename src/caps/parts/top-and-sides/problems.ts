@@ -41,7 +41,7 @@ const reachAt = (crownHeight: number, { topWidth, opening, profileOf }: Reach): 
   return Math.min(profileLength(profileOf(crownHeight)) - frontBow(opening), across);
 };
 
-/** A crown that the head would push up off the brow. */
+/** A crown that the head would push up off the brow; or a way over the head longer than any crown reaches. */
 export const crownTooLow = (wish: Reach, arc: number): readonly Problem[] => {
   const reach = reachAt(wish.crownHeight, wish);
   if (reach >= arc) return [];
@@ -49,11 +49,18 @@ export const crownTooLow = (wish: Reach, arc: number): readonly Problem[] => {
   const steps = Math.ceil((max - wish.crownHeight) / step);
   const heights = Array.from({ length: steps }, (_, i) => max - (steps - 1 - i) * step);
   const nearest = heights.find((height) => reachAt(height, wish) >= arc);
+  if (nearest === undefined) return [arcTooLong(reachAt(max, wish), arc)];
   return [
     {
       field: fieldOf('crownHeight'),
       message: words`Over the top from edge to edge this cap is ${mm(reach)}, the head ${mm(arc)}. A higher crown reaches over it.`,
-      ...(nearest === undefined ? {} : { nearest }),
+      nearest,
     },
   ];
 };
+
+const arcTooLong = (most: number, arc: number): Problem => ({
+  field: 'head.arc',
+  message: words`Over the head from edge to edge it is ${mm(arc)}: the highest crown of this cap reaches ${mm(most)}. Measure again from where the cap’s edge lies on the brow to where it lies behind.`,
+  nearest: Math.floor(most),
+});
