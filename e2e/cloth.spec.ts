@@ -30,7 +30,23 @@ test('folded cloth takes half as many outlines', async ({ studio }) => {
   const single = await piece(studio, 'Side band').count();
   await studio.getByLabel('Folded along its length').check();
   await expect(piece(studio, 'Side band')).toHaveCount(single / 2);
-  await expect(piece(studio, 'Tip, on the fold')).toHaveCount(1);
+  const tip = piece(studio, 'Tip, on the fold');
+  await expect(tip).toHaveCount(1);
+  // Its half can be moved along the fold, and not off it: there it would be half a tip.
+  const before = (await tip.boundingBox())!;
+  await tip.focus();
+  await studio.keyboard.press('ArrowUp');
+  await expect(tip).toHaveAttribute('aria-pressed', 'true');
+  for (let i = 0; i < 8; i++) await studio.keyboard.press('ArrowRight');
+  await expect.poll(async () => (await tip.boundingBox())!.x).toBeGreaterThan(before.x + 5);
+  const { bottom } = await tip
+    .locator('path')
+    .first()
+    .evaluate((path) => path.getBoundingClientRect());
+  const { bottom: fold } = await studio
+    .locator('.lay line.fold')
+    .evaluate((cloth) => cloth.getBoundingClientRect());
+  expect(Math.abs(bottom - fold)).toBeLessThan(2);
 });
 
 test('a piece is dragged and put down, the rest make room, and it is let go again', async ({ studio }) => {

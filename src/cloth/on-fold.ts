@@ -28,6 +28,10 @@ export const onFold = (
     });
 };
 
+/** A half slides along the fold: off it, it would be half a piece. Everything else lies where it is put. */
+export const keptOnFold = ({ layers, polygon }: LayPiece, at: Placement): Placement =>
+  layers === 'on the fold' ? { ...at, rotation: 0, y: -boxOf(polygon).min.y } : at;
+
 /** Of the cloth's length, from here to there, and how near it comes to the fold, mm. */
 interface Stretch {
   readonly from: number;

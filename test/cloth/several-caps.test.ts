@@ -8,6 +8,7 @@ import { layName } from '../../src/cloth/lay-name.ts';
 import { type LayPiece, layPieces } from '../../src/cloth/lay-pieces.ts';
 import { layTask } from '../../src/cloth/lay-task.ts';
 import type { LayCap, LayWish } from '../../src/cloth/lay-wish.ts';
+import { keptOnFold } from '../../src/cloth/on-fold.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
 import { derive } from '../../src/design/derive.ts';
 import { drawLay } from '../../src/drawing/draw-lay.ts';
@@ -130,6 +131,16 @@ describe('halves on the fold', { timeout: 60_000 }, () => {
     const answer = answerTo(folded(), [pinned]);
     expect(faults(answer)).toEqual([]);
     expect(answer.layout.placements).toContainEqual(pinned);
+  });
+
+  test('slide along the fold wherever a hand takes them, and whole pieces lie where they are put', () => {
+    const at = { container: 0, rotation: Math.PI, x: 320, y: 77 };
+    const tip = half('Euphonium');
+    const low = Math.min(...tip.polygon.map(({ y }) => y));
+    const slid = { ...at, piece: tip.id };
+    expect(keptOnFold(tip, slid)).toEqual({ ...slid, rotation: 0, y: -low });
+    const visor = layPieces(folded()).find(({ piece }) => piece.id === 'visor')!;
+    expect(keptOnFold(visor, { ...at, piece: visor.id })).toEqual({ ...at, piece: visor.id });
   });
 
   test('keep clear of a piece that a hand has put near the fold, turned as it may be', () => {

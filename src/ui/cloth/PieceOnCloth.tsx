@@ -1,6 +1,7 @@
 import { type KeyboardEvent, memo, type PointerEvent, useMemo, useRef } from 'react';
 import { type LaidPiece, laidName, laidPolygon } from '../../cloth/cloth-lay.ts';
 import { layName, layNameLines } from '../../cloth/lay-name.ts';
+import { keptOnFold } from '../../cloth/on-fold.ts';
 import { grainMarks } from '../../drawing/marks/grain.ts';
 import { pathData } from '../../drawing/path-data.ts';
 import { boxHeight, boxOf, boxWidth } from '../../geometry/box.ts';
@@ -30,11 +31,8 @@ export const PieceOnCloth = memo(({ laid, pinned, wrong, scale, onScrap, onHold 
 
   const moved = (event: PointerEvent, from: NonNullable<typeof start.current>): Placement => {
     const k = scale();
-    return {
-      ...from.at,
-      x: from.at.x + (event.clientX - from.x) * k,
-      y: from.at.y - (event.clientY - from.y) * k,
-    };
+    const [x, y] = [from.at.x + (event.clientX - from.x) * k, from.at.y - (event.clientY - from.y) * k];
+    return keptOnFold(laid.piece, { ...from.at, x, y });
   };
   const onPointerDown = (event: PointerEvent<SVGGElement>): void => {
     event.currentTarget.setPointerCapture(event.pointerId);
@@ -57,7 +55,7 @@ export const PieceOnCloth = memo(({ laid, pinned, wrong, scale, onScrap, onHold 
     event.preventDefault();
     event.stopPropagation();
     if (stroke === 'down') pinned ? freePiece(id) : pinPiece(laid.at);
-    else pinPiece(stroke);
+    else pinPiece(keptOnFold(laid.piece, stroke));
   };
 
   const facts = [
