@@ -56,17 +56,19 @@ export const restore = (kept: unknown, first: Studio): Restored => {
     Record<keyof Kept, unknown>
   >;
   const { spec: wish, repaired } = decodeSpec(data.wish);
+  const capId = isCapId(data.capId) ? data.capId : first.capId;
+  const shelf = data.shelf === undefined ? first.shelf : decodeShelf(data.shelf);
   return {
     wish,
     good: lastGood(wish, data.good, first),
-    capId: isCapId(data.capId) ? data.capId : first.capId,
-    shelf: data.shelf === undefined ? first.shelf : decodeShelf(data.shelf),
+    capId,
+    shelf,
     heads: data.heads === undefined ? first.heads : decodeHeads(data.heads),
     typed: decodeTyped(data.typed),
     stage: stages.find((stage) => stage === data.stage) ?? first.stage,
     theme: data.theme === 'light' || data.theme === 'dark' ? data.theme : 'system',
     worn: decodeWorn(data.worn),
-    ticks: decodeTicks(data.ticks),
+    ticks: decodeTicks(data.ticks, [capId, ...shelf.map(({ id }) => id)]),
     notice: noticeOf(repaired),
   };
 };
@@ -74,10 +76,11 @@ export const restore = (kept: unknown, first: Studio): Restored => {
 /** More than any cap has steps. */
 const MOST_TICKS = 200;
 
-const decodeTicks = (data: unknown): Ticks =>
+/** Of caps that are there: one that was removed cannot be brought back after a reload. */
+const decodeTicks = (data: unknown, caps: readonly number[]): Ticks =>
   Object.fromEntries(
     Object.entries(typeof data === 'object' && data !== null ? data : {}).flatMap(([id, ids]) =>
-      Array.isArray(ids) ? [[id, ids.filter(isTick).slice(0, MOST_TICKS)]] : [],
+      Array.isArray(ids) && caps.includes(Number(id)) ? [[id, ids.filter(isTick).slice(0, MOST_TICKS)]] : [],
     ),
   );
 
