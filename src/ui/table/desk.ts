@@ -1,13 +1,13 @@
 import { type Box, boxUnion } from '../../geometry/box.ts';
 import { contains } from '../../geometry/inside.ts';
 import { type Point, point, subtract } from '../../geometry/point.ts';
-import { awaitInFrame, notInFrame, paintInFrame } from '../frames.ts';
+import { openMaker } from '../maker.ts';
 import { onTable } from '../on-table.ts';
 import { type Chalks, readChalks, watchChalks } from './chalks.ts';
 import { listen } from './gestures.ts';
 import { openGround } from './ground.ts';
 import type { Stroke } from './keys.ts';
-import { openPainterBeside } from './painter-beside.ts';
+import { startPainter } from './painter-beside.ts';
 import type { Painting, PaintOrder } from './painting.ts';
 import type { PieceWords } from './piece-words.ts';
 import { kept, pulled, type Size, toTable, type View, zoomed } from './view.ts';
@@ -52,38 +52,29 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
   let view: View | null = null;
   let framed = true;
   let chalks: Chalks = readChalks(root);
-  /** What the painter is at, and whether something has changed since. */
-  let order: PaintOrder | null = null;
-  let stale = false;
-  let here = () => {};
-  let painting: Painting | null = null;
+  let extent: Box = boxUnion([]);
   let painted = 0;
   let grounded: readonly unknown[] = [];
 
   /** What there is to paint; nothing before there is something to show, and a place to show it in. */
-  const orderNow = (): PaintOrder | null =>
+  const order = (): PaintOrder | null =>
     wanted && size.width > 0 && size.height > 0
       ? { ...wanted, chalks, size, ratio: window.devicePixelRatio || 1, view, framed }
       : null;
-  const ask = (): void => {
-    stale = true;
-    if (order !== null) return;
-    order = orderNow();
-    if (order === null) return;
-    stale = false;
-    // The first painting waits for the painter to be fetched, and nothing waits for that.
-    if (painted > 0) here = awaitInFrame();
-    painter.ask(order);
-  };
-  const show = (): void => {
-    if (painting === null || order === null) return;
-    const done = order;
-    const { picture, view: seen, bounds, outline, caption } = painting;
+  const show = ({ picture, view: seen, bounds, outline, caption }: Painting, asked: PaintOrder): void => {
     // Has the hand moved the table meanwhile? Then it stays where the hand moved it.
-    if (done.view === view && done.framed === framed) view = seen;
-    const asks = [seen.scale, seen.centre.x, seen.centre.y, done.unit, done.chalks, done.size, done.ratio];
+    if (asked.view === view && asked.framed === framed) view = seen;
+    const asks = [
+      seen.scale,
+      seen.centre.x,
+      seen.centre.y,
+      asked.unit,
+      asked.chalks,
+      asked.size,
+      asked.ratio,
+    ];
     if (asks.some((one, i) => one !== grounded[i])) {
-      paintGround(done.size, done.ratio, seen, done.unit, done.chalks);
+      paintGround(asked.size, asked.ratio, seen, asked.unit, asked.chalks);
       grounded = asks;
     }
     showPieces.transferFromImageBitmap(picture);
@@ -92,21 +83,9 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
     root.dataset.painted = `${painted}`;
     root.dataset.outline = outline;
     told.caption(caption);
-    [order, painting] = [null, null];
-    if (stale) ask();
   };
-  let extent: Box = boxUnion([]);
-  const painter = openPainterBeside({
-    painted: (next) => {
-      painting = next;
-      paintInFrame(show);
-      here();
-    },
-    failed: () => {
-      here();
-      told.failed();
-    },
-  });
+  const painter = openMaker(startPainter(), { order, show, failed: told.failed });
+  const { ask } = painter;
   const look = (next: View): void => {
     view = kept(next, extent);
     framed = false;
@@ -162,8 +141,6 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
       else if (view && stroke.kind === 'pull') look(pulled(view, stroke.right, stroke.down));
     },
     close: () => {
-      here();
-      notInFrame(show);
       stopListening();
       stopWatching();
       resized.disconnect();

@@ -3,10 +3,8 @@ import { openPainter, type Scene } from './painter.ts';
 import { type Painting, type PaintOrder, toPaint } from './painting.ts';
 import { takeFaces, withFaces } from './take-faces.ts';
 
-/** What the page tells the painter: its typefaces once, then what to paint, one order at a time. */
-export type ToPainter =
-  | { readonly kind: 'faces'; readonly faces: readonly Face[] }
-  | { readonly kind: 'paint'; readonly order: PaintOrder };
+/** What the page tells the painter: its typefaces once, then what to paint. */
+export type ToPainter = PaintOrder | { readonly faces: readonly Face[] };
 
 /** Paints the table off the page's own thread: the hand at a slider never waits for it. */
 const paint = openPainter();
@@ -32,8 +30,8 @@ const facesFor = async ({ placed, chalks }: Scene): Promise<void> => {
 };
 
 self.addEventListener('message', ({ data }: MessageEvent<ToPainter>) => {
-  if (data.kind === 'faces') takeFaces(data.faces);
-  else answer(data.order).catch(reportError);
+  if ('faces' in data) takeFaces(data.faces);
+  else answer(data).catch(reportError);
 });
 
 const say = (painting: Painting, transfer: Transferable[]): void => self.postMessage(painting, { transfer });
