@@ -211,10 +211,10 @@ test('a canvas that the browser takes back and gives again is painted anew', asy
 
 const drawings = (page: Page): Locator => worn(page).getByRole('img');
 
-/** Four views, each with lines enough to be a cap. */
+/** Four views and one into the cap, each with lines enough to be a cap. */
 const expectDrawn = async (page: Page): Promise<void> => {
-  await expect(drawings(page)).toHaveCount(4);
-  for (const view of ['front', 'side', 'back', 'top']) {
+  await expect(drawings(page)).toHaveCount(5);
+  for (const view of ['front', 'side', 'back', 'top', 'inside']) {
     const drawing = worn(page).getByRole('img', { name: `The cap on a head, ${view}` });
     const lines = await drawing
       .locator('path')
@@ -318,7 +318,7 @@ test('cloth and pictures: a weave shows, a picture and a drawing are saved', asy
       box: root.getAttribute('viewBox'),
     };
   }, svg.bytes.toString('utf8'));
-  expect(read).toMatchObject({ errors: 0, title: 'Cornet’s cap', views: 4 });
+  expect(read).toMatchObject({ errors: 0, title: 'Cornet’s cap', views: 5 });
   expect(Number.parseFloat(read.width!) * 3).toBeCloseTo(Number(read.box!.split(' ')[2]), 0);
 });
 
@@ -342,6 +342,45 @@ test('a photo of the cloth is laid on the cap, and taken off again', async ({ st
   await expect.poll(() => greenShare(studio)).toBeGreaterThan(0.1);
   await worn(studio).getByRole('button', { name: 'Without the photo' }).click();
   await expect.poll(() => greenShare(studio)).toBe(0);
+});
+
+test('from below one looks into the lining: its colour, its photo, and its pieces on the table', async ({
+  studio,
+}) => {
+  await show(studio);
+  const same = await cap(studio);
+  await worn(studio).getByRole('button', { name: 'Inside' }).click();
+  await painted(studio);
+  // It is the same cap, and what was hidden in it is seen.
+  expect(await cap(studio)).toBe(same);
+  await expect(model(studio)).toHaveScreenshot('flat-top-inside.png', { maxDiffPixelRatio: 0.02 });
+  expect(await greenShare(studio)).toBe(0);
+  await worn(studio).getByText('Cloth and picture').click();
+  await worn(studio).getByLabel('Lining colour').fill('#20c040');
+  await expect.poll(() => greenShare(studio)).toBeGreaterThan(0.1);
+  await worn(studio).getByRole('button', { name: 'Top' }).click();
+  await expect.poll(() => greenShare(studio)).toBe(0);
+  await worn(studio).getByRole('button', { name: 'Inside' }).click();
+  await worn(studio).getByText('Cloth and picture').click();
+  await painted(studio);
+  const lit = await pictures(studio);
+  const laid = Number(await table(studio).getAttribute('data-painted'));
+  const box = (await model(studio).boundingBox())!;
+  // The middle of the cap is its lining's tip: pointed at, it is lit there and on the table.
+  await studio.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await expect.poll(() => pictures(studio)).toBeGreaterThan(lit);
+  await expect
+    .poll(async () => Number(await table(studio).getAttribute('data-painted')))
+    .toBeGreaterThan(laid);
+});
+
+test('a cap without a lining asks for no colour of one', async ({ studio }) => {
+  await show(studio);
+  await worn(studio).getByText('Cloth and picture').click();
+  await expect(worn(studio).getByLabel('Lining colour')).toBeVisible();
+  await studio.locator('summary', { hasText: /^Lining$/ }).click();
+  await studio.getByRole('checkbox', { name: 'Lining', exact: true }).uncheck();
+  await expect(worn(studio).getByLabel('Lining colour')).toHaveCount(0);
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {

@@ -63,6 +63,12 @@ export interface Start<V> {
   readonly values: Partial<V>;
 }
 
+/** How the lining of a style stands within its shell. A method, as the rules of a style are, and for the same reason. */
+export interface StyleLining<V = Values> {
+  /** The strips that the lining's pieces are rolled out from; none where there is no lining. */
+  form(values: V, head: Head): Form;
+}
+
 /**
  * A style of cap: its names, its parameters and the rules that turn them into a form and its pieces.
  * The rules are methods, so that a style of its own values can stand among all styles; the decoder and the form
@@ -86,4 +92,6 @@ export interface Style<V = Values> {
   draft(values: V, head: Head): CapDraft;
   /** The shell in space: the same strips that its pieces are rolled out from. */
   form(values: V, head: Head): Form;
+  /** How its lining stands within, where it can have one; see `liningOf`. */
+  readonly lining?: StyleLining<V>;
 }

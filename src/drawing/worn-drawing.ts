@@ -1,6 +1,6 @@
 import type { Box } from '../geometry/box.ts';
 import { type Point, point } from '../geometry/point.ts';
-import { type Axes, axesOf, type Gaze } from '../worn/gaze.ts';
+import { type Axes, axesOf, type Gaze, looksInto } from '../worn/gaze.ts';
 import { headMesh } from '../worn/head-mesh.ts';
 import { normalsOf } from '../worn/normals.ts';
 import type { Worn } from '../worn/put-on.ts';
@@ -28,7 +28,7 @@ const NECK = 1.15;
 
 /**
  * A cap on its head from one side, shaded by lines along its strips where they turn from the light. Lines that something else
- * covers are left out, to about half a millimetre.
+ * covers are left out, to about half a millimetre. From below the head is left out, so that one looks into the cap.
  */
 export const wornDrawing = ({ sheets, head }: Worn, gaze: Gaze): WornDrawing => {
   const axes = axesOf(gaze);
@@ -39,13 +39,15 @@ export const wornDrawing = ({ sheets, head }: Worn, gaze: Gaze): WornDrawing => 
   }));
   const form = headMesh(head);
   const bust: Faces = { seen: seenOf(form.position, axes), corners: form.index };
-  const map = depthMap([...faces, bust]);
+  const into = looksInto(gaze);
+  const lined = sheets.some(({ lining }) => lining);
+  const map = depthMap(into ? faces : [...faces, bust]);
   const low = -NECK * head.halfLength;
   const lines = [
-    ...turnings(bust.seen, seenOf(form.normal, axes), form.columns)
+    ...(into ? [] : turnings(bust.seen, seenOf(form.normal, axes), form.columns))
       .filter((pair) => pair.every(([k]) => form.position[3 * k + 2]! > low))
       .map((pair) => ({ role: 'head' as const, points: pair.map(([, p]) => p) })),
-    ...faces.flatMap(({ sheet, seen }) => capLines(sheet, seen, axes)),
+    ...faces.flatMap(({ sheet, seen }) => capLines(sheet, seen, axes, lined)),
   ].flatMap((line) => visible(line, map));
   const chained = joinedLines(lines);
   const xs = chained.flatMap(({ points }) => points.map(({ x }) => x));
@@ -85,16 +87,29 @@ const nearAt = (seen: Float64Array, k: number): Near => ({
   near: seen[3 * k + 2]!,
 });
 
-const capLines = (sheet: Sheet, seen: Float64Array, axes: Axes): readonly RawLine[] => {
+/** What faces away by more than this is the other side of the cloth, of a shell and of a lining. */
+const AWAY = { shell: -0.15, lining: -0.001 } as const;
+
+/** The lines of a sheet; of a lining only those within, and of the shell of a lined cap only those outside. */
+const capLines = (sheet: Sheet, seen: Float64Array, axes: Axes, lined: boolean): readonly RawLine[] => {
   const normals = seenOf(normalsOf(sheet), axes);
-  const edge: RawLine = { role: 'edge', points: outlineKnots(sheet).map((k) => nearAt(seen, k)) };
-  const turned = turnings(seen, normals, sheet.columns, sheet.rows).map(
-    (pair): RawLine => ({
-      role: 'edge',
-      points: pair.map(([, p]) => p),
-    }),
-  );
-  return [edge, ...turned, ...shades(sheet, seen, normals)];
+  if (sheet.lining) for (let k = 0; k < normals.length; k++) normals[k] = -normals[k]!;
+  const oneSide = lined && !sheet.open;
+  const away = sheet.lining ? AWAY.lining : AWAY.shell;
+  let run: Near[] = [];
+  const edges = [run];
+  for (const k of outlineKnots(sheet)) {
+    if (!oneSide || normals[3 * k + 2]! > away) run.push(nearAt(seen, k));
+    else if (run.length > 0) {
+      run = [];
+      edges.push(run);
+    }
+  }
+  const turned = turnings(seen, normals, sheet.columns, sheet.rows).map((pair) => pair.map(([, p]) => p));
+  return [
+    ...[...edges, ...turned].map((points): RawLine => ({ role: 'edge', points })),
+    ...shades(sheet, seen, normals),
+  ];
 };
 
 /** The knots of a net along its edges in their order; of a button or an eyelet its rim alone. */

@@ -2,26 +2,36 @@
 export interface WornWish {
   readonly place: 'beside' | 'instead' | 'hidden';
   readonly tilted: boolean;
-  /** What the cloth looks like, and its colour as #rrggbb. */
+  /** What the cloth looks like, and its colour and the lining's as #rrggbb. */
   readonly weave: Weave;
   readonly colour: string;
+  readonly lining: string;
 }
 
 export const weaves = ['plain', 'ribbed', 'checked'] as const;
 export type Weave = (typeof weaves)[number];
 
 /** Hidden at first: what is not asked for costs nothing, neither the fetching of it nor a moment of a drag. */
-export const usualWorn: WornWish = { place: 'hidden', tilted: false, weave: 'plain', colour: '#e9e1d0' };
+export const usualWorn: WornWish = {
+  place: 'hidden',
+  tilted: false,
+  weave: 'plain',
+  colour: '#e9e1d0',
+  lining: '#cfc6b4',
+};
 
 /** Reads it back, leaving what is damaged at its usual value. */
 export const decodeWorn = (data: unknown): WornWish => {
-  const { place, tilted, weave, colour } = (typeof data === 'object' && data !== null ? data : {}) as Partial<
-    Record<keyof WornWish, unknown>
-  >;
+  const wish = { ...(data as Partial<Record<keyof WornWish, unknown>> | null) };
+  const colourOf = (key: 'colour' | 'lining') => {
+    const read = `${wish[key]}`;
+    return /^#[0-9a-f]{6}$/.test(read) ? read : usualWorn[key];
+  };
   return {
-    place: place === 'instead' || place === 'beside' ? place : usualWorn.place,
-    tilted: tilted === true,
-    weave: weaves.find((one) => one === weave) ?? usualWorn.weave,
-    colour: typeof colour === 'string' && /^#[0-9a-f]{6}$/.test(colour) ? colour : usualWorn.colour,
+    place: wish.place === 'instead' || wish.place === 'beside' ? wish.place : usualWorn.place,
+    tilted: wish.tilted === true,
+    weave: weaves.find((one) => one === wish.weave) ?? usualWorn.weave,
+    colour: colourOf('colour'),
+    lining: colourOf('lining'),
   };
 };

@@ -6,8 +6,7 @@ import type { Sheet } from './sheet.ts';
  * crown, less the higher up, and at the top not at all. There cloth lies level and a move would stretch it; where a side
  * stands upright a move changes hardly any length. What is on the opening goes to its place on the oval exactly.
  */
-export const bender = (opening: Opening, round: Round, sheets: readonly Sheet[]) => {
-  const { level, height } = crownOf(sheets);
+export const bender = (opening: Opening, round: Round, { level, height }: Crown) => {
   const find = onOpening(opening);
   return (at: Float64Array): Float64Array => {
     const moved = Float64Array.from(at);
@@ -27,8 +26,13 @@ export const bender = (opening: Opening, round: Round, sheets: readonly Sheet[])
   };
 };
 
-/** Where the crown begins over a straight band, and how high it is, mm. */
-const crownOf = (sheets: readonly Sheet[]) => {
+/** Where a crown begins over a straight band, and how high it is, mm. */
+export interface Crown {
+  readonly level: number;
+  readonly height: number;
+}
+
+export const crownOf = (sheets: readonly Sheet[]): Crown => {
   let [height, level] = [0, 0];
   const closed = sheets.filter(({ open, likeness, piece }) => !open && !(likeness && piece === 'topButton'));
   for (const { at } of closed) for (let k = 2; k < at.length; k += 3) height = Math.max(height, at[k]!);

@@ -9,15 +9,21 @@ export interface Gaze {
   readonly above: number;
 }
 
-/** The four views of a drawing. */
+/** The views of a drawing: four from around, and one into the cap from below. */
 export const views = {
   front: { aside: 0, above: 0 },
   side: { aside: Math.PI / 2, above: 0 },
   back: { aside: Math.PI, above: 0 },
   top: { aside: 0, above: Math.PI / 2 },
+  inside: { aside: 0, above: -Math.PI / 2 },
 } as const satisfies Readonly<Record<string, Gaze>>;
 
 export type ViewName = keyof typeof views;
+
+/** From farther below than this the head would hide what is in the cap: it is left out. */
+const INTO = -0.7;
+
+export const looksInto = ({ above }: Gaze): boolean => above < INTO;
 
 /** How a cap is best shown in one picture. */
 export const threeQuarter: Gaze = { aside: 0.62, above: 0.22 };

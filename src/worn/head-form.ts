@@ -124,3 +124,19 @@ export const surfaceOver = ({ halfLength, halfBreadth, top }: HeadForm, x: numbe
   const share = Math.sqrt(p * p + q * q);
   return share < 1 ? OVER + top * (1 - share ** FULLNESS) ** (1 / FULLNESS) : -Infinity;
 };
+
+/** Places inside the surface of cloth on the head form, moved straight out of it from the middle of the widest place; the others as they are. */
+export const outOfHead = ({ halfLength, halfBreadth, top }: HeadForm, at: Float64Array): Float64Array => {
+  const moved = Float64Array.from(at);
+  for (let k = 0; k < at.length; k += 3) {
+    const [x, y, z] = [at[k]!, at[k + 1]!, at[k + 2]! - OVER];
+    const [p, q] = [x / (halfBreadth - PRESSED), y / (halfLength - PRESSED)];
+    const up = Math.max(0, z / top);
+    const share = (Math.sqrt(p * p + q * q) ** FULLNESS + up ** FULLNESS) ** (1 / FULLNESS);
+    if (!(share > 0 && share < 1)) continue;
+    moved[k] = x / share;
+    moved[k + 1] = y / share;
+    moved[k + 2] = OVER + (z > 0 ? z / share : z);
+  }
+  return moved;
+};

@@ -15,12 +15,24 @@ export interface Mesh {
   readonly edges: Float32Array;
   /** mm along the left rail and along the right one; what is stitched there (see stitch.ts); and from pleat to pleat, or 0. */
   readonly trim: Float32Array;
-  /** Which of the parts it belongs to, and whether both its faces are outside (1) or one of them is the inside (0). */
+  /** Which of the parts it belongs to, and how its faces are seen: see SEEN. */
   readonly part: Float32Array;
   readonly index: Uint32Array;
   /** The pieces' ids. */
   readonly parts: readonly string[];
 }
+
+/**
+ * What a face shows: the shell's outside and its inside; the outside on both; the inside alone, of lining or, in what is worn
+ * either way round, of outer cloth.
+ */
+export const SEEN = { shell: 0, both: 1, lining: 2, inner: 3 } as const;
+
+/**
+ * Cloth that lies in cloth: the lining is painted so much farther, mm, and the inside of the shell twice that, so that from
+ * within the lining is seen and from outside never, though the two may touch.
+ */
+export const BEHIND = 0.8;
 
 /** One layer of a mesh: a sheet with what it is drawn with. */
 export interface Layer {
@@ -28,7 +40,7 @@ export interface Layer {
   readonly normals: Float64Array;
   readonly corners: readonly number[];
   readonly stitch: Stitch;
-  readonly both: boolean;
+  readonly seen: number;
 }
 
 /** Half of what is between the covers of a visor and of a brim, mm: a stiffener or interlining. Our own, for the look. */
@@ -38,7 +50,7 @@ const USUAL_COVER = 0.5;
 
 /** Sheets as they are worn, in an outer cloth of some thickness (mm; 0 where it has not been measured). */
 export const meshOf = (sheets: readonly Sheet[], pieces: readonly Piece[], outer = 0): Mesh => {
-  const layers = sheets.flatMap((sheet) => layersOf(sheet, outer > 0 ? outer : USUAL_COVER));
+  const layers = sheets.flatMap((sheet) => layersOf(sheet, pieces, outer > 0 ? outer : USUAL_COVER));
   const parts = [...new Set(sheets.map(({ piece }) => piece))];
   const knots = layers.reduce((sum, { sheet }) => sum + knotCount(sheet), 0);
   const mesh = {
@@ -52,7 +64,7 @@ export const meshOf = (sheets: readonly Sheet[], pieces: readonly Piece[], outer
     parts,
   };
   let [first, filled] = [0, 0];
-  for (const { sheet, normals, corners, stitch, both } of layers) {
+  for (const { sheet, normals, corners, stitch, seen } of layers) {
     const count = knotCount(sheet);
     mesh.position.set(sheet.at, 3 * first);
     mesh.normal.set(normals, 3 * first);
@@ -64,7 +76,7 @@ export const meshOf = (sheets: readonly Sheet[], pieces: readonly Piece[], outer
     for (let k = 0; k < count; k++) {
       mesh.trim.set([runs[2 * k]!, runs[2 * k + 1]!, stitch, pleat], 4 * (first + k));
       mesh.part[2 * (first + k)] = part;
-      mesh.part[2 * (first + k) + 1] = both ? 1 : 0;
+      mesh.part[2 * (first + k) + 1] = seen;
     }
     for (let i = 0; i < corners.length; i++) mesh.index[filled + i] = first + corners[i]!;
     filled += corners.length;
@@ -73,16 +85,20 @@ export const meshOf = (sheets: readonly Sheet[], pieces: readonly Piece[], outer
   return mesh;
 };
 
-const layersOf = (sheet: Sheet, cover: number): readonly Layer[] => {
+const layersOf = (sheet: Sheet, pieces: readonly Piece[], cover: number): readonly Layer[] => {
   const corners = trianglesIn(sheet);
   const normals = normalsOf(sheet, corners);
   const stitch = stitchOf(sheet);
+  if (sheet.lining) {
+    const own = pieces.find(({ id }) => id === sheet.piece)?.cuts[0]?.cloth;
+    return [{ sheet, normals, corners, stitch: 0, seen: own === 'outer' ? SEEN.inner : SEEN.lining }];
+  }
   // A disc lies on a copy that may be turned over, and has but one face.
-  if (!sheet.open) return [{ sheet, normals, corners, stitch, both: sheet.disc !== undefined }];
+  if (!sheet.open) return [{ sheet, normals, corners, stitch, seen: sheet.disc ? SEEN.both : SEEN.shell }];
   const half = cover + (sheet.piece.startsWith('visor') ? HALF_CORE.visor : HALF_CORE.brim);
   return [
-    { ...shifted(sheet, normals, half), corners, stitch, both: true },
-    { ...shifted(sheet, normals, -half), corners: turnedOver(corners), stitch, both: true },
+    { ...shifted(sheet, normals, half), corners, stitch, seen: SEEN.both },
+    { ...shifted(sheet, normals, -half), corners: turnedOver(corners), stitch, seen: SEEN.both },
     rimOf(sheet, normals, half),
   ];
 };
@@ -109,21 +125,23 @@ const rimOf = (sheet: Sheet, normals: Float64Array, half: number): Layer => {
   }
   const rim: Sheet = { ...sheet, columns: 2, finer: NO_FINER, at, flat };
   const corners = trianglesIn(rim);
-  return { sheet: rim, normals: normalsOf(rim, corners), corners, stitch: 0, both: true };
+  return { sheet: rim, normals: normalsOf(rim, corners), corners, stitch: 0, seen: SEEN.both };
 };
 
 /** How many pleats are laid in a piece: evenly, so that they stand evenly when sewn. */
 const pleatsOf = ({ piece }: Sheet, pieces: readonly Piece[]): number =>
   pieces.find(({ id }) => id === piece)?.marks.filter(({ kind }) => kind === 'pleat').length ?? 0;
 
-const alongGrain = ({ flat, piece }: Sheet, pieces: readonly Piece[]): Float64Array => {
+const alongGrain = ({ flat, piece, lining }: Sheet, pieces: readonly Piece[]): Float64Array => {
+  // A lining shows its right side within.
+  const side = lining ? -1 : 1;
   const grain = pieces.find(({ id }) => id === piece)?.grain;
   const [dx, dy] = grain ? [grain[1].x - grain[0].x, grain[1].y - grain[0].y] : [0, 1];
   const length = Math.hypot(dx, dy);
   const [ux, uy] = length > 0 ? [dx / length, dy / length] : [0, 1];
   const turned = new Float64Array(flat.length);
   for (let k = 0; k < flat.length; k += 2) {
-    turned[k] = flat[k]! * uy - flat[k + 1]! * ux;
+    turned[k] = side * (flat[k]! * uy - flat[k + 1]! * ux);
     turned[k + 1] = flat[k]! * ux + flat[k + 1]! * uy;
   }
   return turned;

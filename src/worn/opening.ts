@@ -2,6 +2,7 @@ import { type Oval, ovalArc, ovalPoint } from '../geometry/oval.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Point3 } from '../geometry/space.ts';
 import type { Pattern } from '../pattern/pattern.ts';
+import type { EdgeUse } from '../pattern/seam.ts';
 import { seamLine } from './seam-line.ts';
 import { endKnots, knotAt, type Sheet } from './sheet.ts';
 
@@ -23,9 +24,13 @@ export const angleFromBack = (x: number, y: number): number => {
   return angle < 0 ? angle + 2 * Math.PI : angle;
 };
 
-/** The lower edge of the crown or its band, where it stands on level 0; null where nothing of the cap does. */
+/** The lower edge of the crown or its band, or of the lining, where it stands on level 0; null where nothing of them does. */
 export const openingOf = (sheets: readonly Sheet[], { pieces, seams }: Pattern): Opening | null => {
-  const edge = seams.find(({ id }) => id === 'lowerEdge')?.a ?? [];
+  const edges = ['lowerEdge', 'liningEdge'].flatMap((id) =>
+    seams.filter((seam) => seam.id === id).flatMap(({ a, b }) => [a, b]),
+  );
+  const isHere = (use: EdgeUse) => sheets.some(({ piece, copy }) => piece === use.piece && copy === use.copy);
+  const edge = edges.find((chain) => chain.some(isHere)) ?? [];
   const places = edge.flatMap((use) => {
     const own = sheets.filter(({ piece, copy }) => piece === use.piece && copy === use.copy);
     // Of a piece in several nets, a rail between them may lie level too.

@@ -1,10 +1,11 @@
 import type { CapDraft, Head } from '../caps/style.ts';
 import { ovalOfGirth } from '../geometry/oval.ts';
-import { bender } from './bend.ts';
+import { bender, crownOf } from './bend.ts';
 import { openSheetOn } from './brim-on.ts';
-import { cladForm, type HeadForm, headForm } from './head-form.ts';
+import { drawnIn } from './drawn-in.ts';
+import { cladForm, type HeadForm, headForm, outOfHead } from './head-form.ts';
 import { leant } from './leant.ts';
-import { brimOpeningOf, isDrawnRound, isOnOpening, openingOf, ovalByPart } from './opening.ts';
+import { brimOpeningOf, isDrawnRound, isOnOpening, type Opening, openingOf, ovalByPart } from './opening.ts';
 import { seated } from './seat.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -14,6 +15,15 @@ export interface Worn {
   readonly head: HeadForm;
   /** How far the cap's lower edge stands over the tape, mm: a shallow one sits on the top of the head. */
   readonly lift: number;
+}
+
+/** A cap that has been put on, and how its lining goes with it. */
+export interface PutOn extends Worn {
+  /**
+   * Puts the lining's strips into the cap: laid on the oval by their own edge and raised with the shell, and where the head, in
+   * the cloth that lies between, would come through them, laid on it.
+   */
+  readonly line: (lining: readonly Sheet[]) => readonly Sheet[];
 }
 
 /**
@@ -31,27 +41,43 @@ export const putOn = (
   { pattern, finishedGirth }: Pick<CapDraft, 'pattern' | 'finishedGirth'>,
   head: Head,
   tilted = false,
-): Worn => {
+): PutOn => {
   const form = headForm(head);
+  const lean = (upright: readonly Sheet[]) => (tilted ? leant(upright) : upright);
   const around = head.turn?.shell ?? 0;
-  const set = (upright: readonly Sheet[], soft: boolean): Worn => ({
-    ...seated(upright, tilted ? leant : (same) => same, cladForm(form, head.girth, around), soft),
-    head: form,
-  });
   const opening = openingOf(sheets, pattern);
-  if (opening === null) return set(sheets, false);
-  // A likeness is drawn about the opening, and chords fall short of it; but one that a strap takes in is as long as it is cut.
-  const closed = finishedGirth + around;
-  const girth = opening.girth > closed + LET_OUT && !sheets.some(isLikenessOfCrown) ? opening.girth : closed;
-  const round = ovalByPart(ovalOfGirth(girth, head.ratio));
-  const bend = bender(opening, round, sheets);
-  const brim = brimOpeningOf(sheets);
-  const worn = sheets.map((sheet) => {
-    // A button on the axis is hard: it stays round.
-    if (sheet.piece === 'topButton') return sheet;
-    return isOnOpening(sheet) ? openSheetOn(sheet, brim, round, girth) : { ...sheet, at: bend(sheet.at) };
-  });
-  return set(worn, isDrawnRound(opening));
+  const crown = crownOf(sheets);
+  /** Laid by an edge on the head's oval, where the cap stands on its edge. */
+  const bent = (some: readonly Sheet[], edge: Opening | null, thick: number): readonly Sheet[] => {
+    if (opening === null || edge === null) return some;
+    // A likeness is drawn about the opening, and chords fall short of it; but one that a strap takes in is as long as it is cut.
+    const closed = finishedGirth + thick;
+    const girth = edge.girth > closed + LET_OUT && !some.some(isLikenessOfCrown) ? edge.girth : closed;
+    const round = ovalByPart(ovalOfGirth(girth, head.ratio));
+    const bend = bender(edge, round, crown);
+    const brim = brimOpeningOf(some);
+    return some.map((sheet) => {
+      // A button on the axis is hard: it stays round.
+      if (sheet.piece === 'topButton') return sheet;
+      return isOnOpening(sheet) ? openSheetOn(sheet, brim, round, girth) : { ...sheet, at: bend(sheet.at) };
+    });
+  };
+  const upright = bent(sheets, opening, around);
+  const soft = opening !== null && isDrawnRound(opening);
+  const seat = seated(upright, lean(upright), cladForm(form, head.girth, around), soft);
+  return {
+    sheets: seat.sheets,
+    lift: seat.lift,
+    head: form,
+    line: (lining) => {
+      const thick = head.turn?.lining ?? 0;
+      const own = drawnIn(bent(lining, openingOf(lining, pattern), thick), upright);
+      const clad = cladForm(form, head.girth, thick);
+      return seat
+        .within(own, lean(own))
+        .map((sheet) => ({ ...sheet, lining: true, at: outOfHead(clad, sheet.at) }));
+    },
+  };
 };
 
 /** An opening that is so much longer than the finished cap is let out, mm. */

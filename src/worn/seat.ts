@@ -7,17 +7,24 @@ const HIGH = 20;
 /** The top is what lies so far inside the widest place of the crown that the head can hold it up. */
 const TOP = 0.35;
 
+/** A cap set down on a head. */
+export interface Seat {
+  readonly sheets: readonly Sheet[];
+  /** How far its lower edge is over the tape, mm. */
+  readonly lift: number;
+  /** Sets down what lies within it, and is leant already; as it stood upright and as it stands. */
+  readonly within: (upright: readonly Sheet[], sheets: readonly Sheet[]) => readonly Sheet[];
+}
+
 /**
- * A cap set down on a head: its sheets as they stand then, and how far its lower edge is over the tape, mm. What of it the
- * head holds up is found as it stands upright, and then it is leant.
+ * A cap set down on a head: it may be leant, but what of it the head holds up is found as it stood upright.
  */
 export const seated = (
   upright: readonly Sheet[],
-  lean: (sheets: readonly Sheet[]) => readonly Sheet[],
+  sheets: readonly Sheet[],
   head: HeadForm,
   soft: boolean,
-): { readonly sheets: readonly Sheet[]; readonly lift: number } => {
-  const sheets = lean(upright);
+): Seat => {
   const holds = holdsOf(upright);
   let [sides, all] = [0, 0];
   const everyKnot = (see: (need: number, held: number) => void) => {
@@ -39,13 +46,18 @@ export const seated = (
   everyKnot((need, held) => {
     if (held >= TOP) dome = Math.max(dome, (need - lift) / held);
   });
-  const raised = sheets.map((sheet, s) => {
-    const at = Float64Array.from(sheet.at);
-    const held = dome === 0 ? null : holds[s]!;
-    for (let k = 0; k < at.length; k += 3) at[k + 2] = at[k + 2]! + lift + (held ? dome * held(k) : 0);
-    return { ...sheet, at };
-  });
-  return { sheets: raised, lift };
+  const raised = (some: readonly Sheet[], held: ReturnType<typeof holdsOf>): readonly Sheet[] =>
+    some.map((sheet, s) => {
+      const at = Float64Array.from(sheet.at);
+      const share = dome === 0 ? null : held[s]!;
+      for (let k = 0; k < at.length; k += 3) at[k + 2] = at[k + 2]! + lift + (share ? dome * share(k) : 0);
+      return { ...sheet, at };
+    });
+  return {
+    sheets: raised(sheets, holds),
+    lift,
+    within: (own, lying) => raised(lying, holdsOf(own)),
+  };
 };
 
 /** For each sheet, how much of the head's push each knot takes, by its place among the numbers; null for what is not top. */

@@ -12,6 +12,8 @@ export interface Sheet {
   readonly open: boolean;
   /** As near as its measures tell: the piece is not rolled out from it. */
   readonly likeness: boolean;
+  /** Lies within the shell: only its inside is seen. */
+  readonly lining?: true;
   /** A button or an eyelet lying on the cloth, from its middle at the left rail to its rim. */
   readonly disc?: 'button' | 'eyelet';
   readonly rows: number;

@@ -84,6 +84,25 @@ describe('the drawing of a cap that is worn', () => {
     expect(by(1)).toBeGreaterThan(2 * by(-1));
   });
 
+  test('shows from below what lies within, and not the head; from elsewhere nothing of it', () => {
+    const [lining] = bandOf(84, 104, 0, 30).sheets;
+    const lined: Worn = { ...worn, sheets: [...worn.sheets, { ...lining!, lining: true }] };
+    const into = wornDrawing(lined, views.inside).lines;
+    expect(into.some(({ role }) => role === 'head')).toBe(false);
+    // The inner band's upper edge, a millimetre within: nowhere but there does a line run 84 mm to the right.
+    const reach = (lines: typeof into) => lines.flatMap(({ points }) => points.map(({ x }) => x));
+    expect(reach(into).some((x) => Math.abs(x - 84) < 0.1)).toBe(true);
+    // The lining's upper edge stands 30 mm high.
+    for (const view of ['front', 'side', 'back'] as const) {
+      const points = capOnly(lined, view).flatMap((one) => one.points);
+      expect(points.length, view).toBeGreaterThan(0);
+      expect(
+        points.some(({ x, y }) => Math.abs(x) > 3 && Math.abs(x) < 70 && Math.abs(y - 30) < 1),
+        view,
+      ).toBe(false);
+    }
+  });
+
   test('has a box about all its lines', () => {
     const { box, lines } = wornDrawing(worn, views.side);
     const { width, height } = spanOf(lines);

@@ -3,7 +3,13 @@ import { decodeWorn, usualWorn } from '../../src/state/worn-wish.ts';
 
 describe('how the cap is shown worn', () => {
   test('comes back as it was kept', () => {
-    const kept = { place: 'instead', tilted: true, weave: 'checked', colour: '#102030' } as const;
+    const kept = {
+      place: 'instead',
+      tilted: true,
+      weave: 'checked',
+      colour: '#102030',
+      lining: '#405060',
+    } as const;
     expect(decodeWorn(JSON.parse(JSON.stringify(kept)))).toEqual(kept);
   });
 
@@ -11,6 +17,9 @@ describe('how the cap is shown worn', () => {
     expect(decodeWorn(undefined)).toEqual(usualWorn);
     expect(decodeWorn('beside')).toEqual(usualWorn);
     expect(decodeWorn({ place: 'above', tilted: 'yes', weave: 'felt', colour: 'red' })).toEqual(usualWorn);
-    expect(decodeWorn({ place: 'beside', colour: '#12345' })).toEqual({ ...usualWorn, place: 'beside' });
+    expect(decodeWorn({ place: 'beside', colour: '#12345', lining: 7 })).toEqual({
+      ...usualWorn,
+      place: 'beside',
+    });
   });
 });

@@ -4,9 +4,9 @@ import { flatten } from '../../src/geometry/flatten.ts';
 import { distance3 } from '../../src/geometry/space.ts';
 import { checkSeams } from '../../src/pattern/seam-check.ts';
 import { seamLine } from '../../src/worn/seam-line.ts';
-import { knotAt, type Sheet, trianglesIn } from '../../src/worn/sheet.ts';
+import { knotAt, type Sheet } from '../../src/worn/sheet.ts';
 import { outlineOf } from '../caps/family.ts';
-import { capsOf, gapBetween, lengthOf, shiftBetween, styles, trueTo } from './worn-caps.ts';
+import { areaInSpace, capsOf, gapBetween, lengthOf, shiftBetween, styles, trueTo } from './worn-caps.ts';
 
 /**
  * Drawn apart as it is drafted: the crown's opening is round, a visor's inner edge is cut for the head's oval. The head closes it:
@@ -91,15 +91,3 @@ for (const style of styles) {
     });
   });
 }
-
-const areaInSpace = (sheet: Sheet): number => {
-  const corners = trianglesIn(sheet);
-  let sum = 0;
-  for (let i = 0; i < corners.length; i += 3) {
-    const [p, q, r] = [0, 1, 2].map((n) => knotAt(sheet, corners[i + n]!));
-    const [a, b, c] = [distance3(p!, q!), distance3(q!, r!), distance3(r!, p!)];
-    const s = (a + b + c) / 2;
-    sum += Math.sqrt(Math.max(0, s * (s - a) * (s - b) * (s - c)));
-  }
-  return sum;
-};

@@ -3,7 +3,7 @@ import { fetchStyles } from '../../src/caps/registry.ts';
 import type { CapDraft, Head, Style } from '../../src/caps/style.ts';
 import { between3, distance3, dot3, type Point3, subtract3 } from '../../src/geometry/space.ts';
 import { assemble } from '../../src/worn/assemble.ts';
-import type { Sheet } from '../../src/worn/sheet.ts';
+import { knotAt, type Sheet, trianglesIn } from '../../src/worn/sheet.ts';
 import { headIn, WINTER } from '../caps/cloths.ts';
 import { HEADS } from '../caps/family.ts';
 
@@ -11,6 +11,8 @@ export const styles = await fetchStyles();
 
 export interface Assembled {
   readonly title: string;
+  readonly style: Style;
+  readonly values: Values;
   readonly draft: CapDraft;
   readonly head: Head;
   readonly sheets: readonly Sheet[];
@@ -20,7 +22,7 @@ export const assembled = (style: Style, values: Partial<Values>, head: Head, tit
   const all = { ...defaultsOf(style.parameters), ...values } as Values;
   const draft = style.draft(all, head);
   const sheets = assemble(style.form(all, head), draft.pattern.pieces);
-  return { title: `${style.name} ${title}`, draft, head, sheets };
+  return { title: `${style.name} ${title}`, style, values: all, draft, head, sheets };
 };
 
 const STARTS = HEADS[4]!;
@@ -86,4 +88,17 @@ const toLine = (line: readonly Point3[], p: Point3): number => {
 export const trueTo = ({ sheets }: Assembled): ReadonlySet<string> => {
   const likened = new Set(sheets.filter(({ likeness }) => likeness).map(({ piece }) => piece));
   return new Set(sheets.map(({ piece }) => piece).filter((piece) => !likened.has(piece)));
+};
+
+/** By Heron's formula, triangle by triangle, mm². */
+export const areaInSpace = (sheet: Sheet): number => {
+  const corners = trianglesIn(sheet);
+  let sum = 0;
+  for (let i = 0; i < corners.length; i += 3) {
+    const [p, q, r] = [0, 1, 2].map((n) => knotAt(sheet, corners[i + n]!));
+    const [a, b, c] = [distance3(p!, q!), distance3(q!, r!), distance3(r!, p!)];
+    const s = (a + b + c) / 2;
+    sum += Math.sqrt(Math.max(0, s * (s - a) * (s - b) * (s - c)));
+  }
+  return sum;
 };

@@ -11,6 +11,7 @@ import { allowancesOf } from '../parts/seams/allowances.ts';
 import type { CapDraft, Head, Style } from '../style.ts';
 import { type BeretCrown, beretCrown } from './crown.ts';
 import { beretForm } from './form.ts';
+import { beretLining } from './lining.ts';
 import { type BeretMeasures, beretFacts, beretMeasures, liningMeasures, topFigures } from './measures.ts';
 import { type BeretValues, beretParameters } from './parameters.ts';
 import { beretProblems } from './problems.ts';
@@ -44,6 +45,7 @@ export const beret: Style<BeretValues> = {
   inside: ({ lining }) => [lining ? 'lining' : 'outer', 'interlining'],
   draft: (values, head) => draftBeret(values, head),
   form: beretForm,
+  lining: beretLining,
 };
 
 const draftBeret = (values: BeretValues, head: Head): CapDraft => {

@@ -3,7 +3,7 @@ import { offOval } from '../../geometry/oval-slope.ts';
 import { type Point3, point3 } from '../../geometry/space.ts';
 import type { Form, FormStrip } from '../form.ts';
 import { bandStrip } from '../parts/band/form.ts';
-import { goreLowerEdge, goreStrips } from '../parts/gore/form.ts';
+import { goreCopies, goreLowerEdge, goreStrips } from '../parts/gore/form.ts';
 import { sideBandScheme } from '../parts/side-band/side-band-wish.ts';
 import { dropOf, sideSlope } from '../parts/side-band/side-slope.ts';
 import { sideBandStrips, tipStrip } from '../parts/tipped-crown/form.ts';
@@ -14,8 +14,12 @@ import { tamReach } from './tam-reach.ts';
 
 /** A beret in space: its crown as it is held up round, and its band. */
 export const beretForm = (values: BeretValues, head: Head): Form => ({
-  strips: forms[values.beretCrown](values, beretMeasures(values, head)),
+  strips: beretStrips(values, beretMeasures(values, head)),
 });
+
+/** One layer of a beret, of its own measures. */
+export const beretStrips = (values: BeretValues, measures: BeretMeasures): readonly FormStrip[] =>
+  forms[values.beretCrown](values, measures);
 
 type Maker = (values: BeretValues, measures: BeretMeasures) => readonly FormStrip[];
 
@@ -32,14 +36,14 @@ const disc: Maker = ({ underPieces, bandHeight }, { rimGirth, openingGirth, unde
 
 const gored: Maker = ({ gores, frontSeam, bandHeight }, measures) => {
   const crown = { gores, frontSeam, reach: tamReach(measures, gores) };
-  const copies = Array.from({ length: gores }, (_, copy) => ({ piece: 'gore', copy }));
-  return [...goreStrips(crown, copies, bandHeight), bandStrip(goreLowerEdge(crown), bandHeight)];
+  return [...goreStrips(crown, goreCopies(gores), bandHeight), bandStrip(goreLowerEdge(crown), bandHeight)];
 };
 
 /** A gathered disc puffs out and falls over: so much of the spread outwards, and so much up (our own measure, for the picture alone). */
 const [PUFF_OUT, PUFF_UP] = [0.4, 0.45];
 
-const gathered: Maker = ({ spread, bandHeight }, { openingGirth }) => {
+const gathered: Maker = ({ bandHeight }, { openingGirth, rimGirth }) => {
+  const spread = (rimGirth - openingGirth) / (2 * Math.PI);
   const edge = openingGirth + 2 * Math.PI * PUFF_OUT * spread;
   const top = bandHeight + PUFF_UP * spread;
   return [

@@ -9,6 +9,7 @@ import { tipFact } from '../parts/tip/tip-facts.ts';
 import { narrowingLayers } from '../parts/tipped-crown/narrowing-layers.ts';
 import type { CapDraft, Head, Style } from '../style.ts';
 import { bucketForm } from './form.ts';
+import { bucketLining } from './lining.ts';
 import { type BucketValues, bucketParameters } from './parameters.ts';
 import { bucketProblems } from './problems.ts';
 
@@ -37,6 +38,7 @@ export const bucket: Style<BucketValues> = {
   inside: ({ reversible, lining }) => (reversible ? ['outer'] : lining ? ['lining', 'lining'] : ['lining']),
   draft: (values, head) => draftBucket(values, head),
   form: bucketForm,
+  lining: bucketLining,
 };
 
 const draftBucket = (values: BucketValues, head: Head): CapDraft => {

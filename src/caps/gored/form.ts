@@ -2,7 +2,7 @@ import type { Form } from '../form.ts';
 import { openingOf } from '../opening.ts';
 import { bandStrip } from '../parts/band/form.ts';
 import { topButtonStrips } from '../parts/button/form.ts';
-import { goreFront, goreHeight, goreLowerEdge, goreStrips } from '../parts/gore/form.ts';
+import { goreCopies, goreFront, goreHeight, goreLowerEdge, goreStrips } from '../parts/gore/form.ts';
 import { shellReach } from '../parts/gore/gore-layers.ts';
 import { visorStrips } from '../parts/visor/form.ts';
 import { visorParts } from '../parts/visor/visor-parts.ts';
@@ -14,10 +14,9 @@ export const goredForm = (values: GoredValues, head: Head): Form => {
   const opening = { ...head, girth: openingOf(head, values.ease).shell };
   const band = bandOf(values);
   const crown = { ...values, reach: shellReach(values, head, band) };
-  const copies = Array.from({ length: values.gores }, (_, copy) => ({ piece: 'gore', copy }));
   return {
     strips: [
-      ...goreStrips(crown, copies, band),
+      ...goreStrips(crown, goreCopies(values.gores), band),
       ...topButtonStrips(values, band + goreHeight(crown.reach)),
       ...(band > 0 ? [bandStrip(goreLowerEdge(crown), band)] : []),
       ...visorStrips(values, visorParts(values, opening), opening, goreFront(crown.reach)),

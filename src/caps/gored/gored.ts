@@ -8,6 +8,7 @@ import { type VisorParts, visorParts } from '../parts/visor/visor-parts.ts';
 import type { CapDraft, Head, Style } from '../style.ts';
 import { banded, type GoredEdge } from './banded.ts';
 import { goredForm } from './form.ts';
+import { goredLining } from './lining.ts';
 import { bandOf, type GoredValues, goredParameters } from './parameters.ts';
 import { goredProblems } from './problems.ts';
 
@@ -52,6 +53,7 @@ export const gored: Style<GoredValues> = {
         : ['lining'],
   draft: (values, head) => draftGored(values, head),
   form: goredForm,
+  lining: goredLining,
 };
 
 const draftGored = (values: GoredValues, head: Head): CapDraft => {

@@ -6,7 +6,9 @@ import { tipFact } from '../parts/tip/tip-facts.ts';
 import { narrowingLayers, narrowingStrips } from '../parts/tipped-crown/narrowing-layers.ts';
 import type { CapDraft, Head, Style } from '../style.ts';
 import { checkValues } from '../validate.ts';
+import { pillboxLining } from './lining.ts';
 import { type PillboxValues, pillboxParameters } from './parameters.ts';
+import { ratioOf } from './ratio.ts';
 
 /** A stiff tip and side without brim or visor, straight up or a little narrower above, lined, with a sweatband. */
 export const pillbox: Style<PillboxValues> = {
@@ -31,9 +33,8 @@ export const pillbox: Style<PillboxValues> = {
   ],
   draft: (values, head) => draftPillbox(values, head),
   form: (values, head) => ({ strips: narrowingStrips(values, head, ratioOf(values, head)) }),
+  lining: pillboxLining,
 };
-
-const ratioOf = ({ tipShape }: PillboxValues, { ratio }: Head): number => (tipShape === 'oval' ? ratio : 1);
 
 const draftPillbox = (values: PillboxValues, head: Head): CapDraft => {
   const body = values.crownBody === 'none' ? undefined : values.crownBody;

@@ -6,6 +6,7 @@ import { allowancesOf } from '../parts/seams/allowances.ts';
 import { turnedIn } from '../parts/sweatband/turned-in.ts';
 import type { CapDraft, Head, Style } from '../style.ts';
 import { skullForm } from './form.ts';
+import { skullLining } from './lining.ts';
 import { type SkullValues, skullParameters } from './parameters.ts';
 import { skullProblems } from './problems.ts';
 
@@ -28,6 +29,7 @@ export const skull: Style<SkullValues> = {
   ],
   draft: (values, head) => draftSkull(values, head),
   form: skullForm,
+  lining: skullLining,
 };
 
 const draftSkull = (values: SkullValues, head: Head): CapDraft => {

@@ -6,8 +6,9 @@ import { openingOf } from '../opening.ts';
 import { brimStrips } from '../parts/brim/form.ts';
 import { brimRatio } from '../parts/brimmed/brim-ratio.ts';
 import { brimOnCrown } from '../parts/brimmed/brimmed.ts';
-import { goreHeight, goreStrips } from '../parts/gore/form.ts';
+import { goreCopies, goreHeight, goreStrips } from '../parts/gore/form.ts';
 import { shellReach } from '../parts/gore/gore-layers.ts';
+import type { GoreReach } from '../parts/gore/gore-reach.ts';
 import { narrowingStrips } from '../parts/tipped-crown/narrowing-layers.ts';
 import type { Head } from '../style.ts';
 import { sunHatCrown } from './crown.ts';
@@ -20,7 +21,7 @@ export const sunHatForm = (values: SunHatValues, head: Head): Form => {
   const ratio = brimRatio(values, head);
   const crown =
     values.crown === 'gored'
-      ? goresOn(ovalOfGirth(openingOf(head, values.ease).shell, ratio), values, head)
+      ? goresOn(ovalOfGirth(openingOf(head, values.ease).shell, ratio), values, shellReach(values, head, 0))
       : narrowingStrips(values, head, ratio);
   return { strips: [...crown, ...brimStrips(slope, places)] };
 };
@@ -29,12 +30,11 @@ export const sunHatForm = (values: SunHatValues, head: Head): Form => {
  * The gores with their lower edge drawn out to lie about the opening, and less so the higher up: a polygon of gores is
  * held to the brim's curve by the seam between them, which flat cloth in straight rulings can only be likened to.
  */
-const goresOn = (
+export const goresOn = (
   { halfLength, halfBreadth }: Oval,
   values: SunHatValues,
-  head: Head,
+  reach: GoreReach,
 ): readonly FormStrip[] => {
-  const reach = shellReach(values, head, 0);
   const [apothem, top] = [pathStart(reach).x, goreHeight(reach)];
   const drawn = ({ x, y, z }: Point3): Point3 => {
     const share = 1 - z / top;
@@ -44,8 +44,7 @@ const goresOn = (
       z,
     );
   };
-  const copies = Array.from({ length: values.gores }, (_, copy) => ({ piece: 'gore', copy }));
-  return goreStrips({ ...values, reach }, copies, 0).map(({ strip, ...one }) => ({
+  return goreStrips({ ...values, reach }, goreCopies(values.gores), 0).map(({ strip, ...one }) => ({
     ...one,
     strip: { left: strip.left.map(drawn), right: strip.right.map(drawn) },
     likeness: true,

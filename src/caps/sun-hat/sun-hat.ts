@@ -6,6 +6,7 @@ import { allowancesOf } from '../parts/seams/allowances.ts';
 import type { CapDraft, Head, Style } from '../style.ts';
 import { sunHatCrown } from './crown.ts';
 import { sunHatForm } from './form.ts';
+import { sunHatLining } from './lining.ts';
 import { type SunHatValues, sunHatParameters } from './parameters.ts';
 import { sunHatProblems } from './problems.ts';
 
@@ -38,6 +39,7 @@ export const sunHat: Style<SunHatValues> = {
   inside: ({ lining }) => (lining ? ['lining', 'lining'] : ['lining']),
   draft: (values, head) => draftSunHat(values, head),
   form: sunHatForm,
+  lining: sunHatLining,
 };
 
 const draftSunHat = (values: SunHatValues, head: Head): CapDraft => {

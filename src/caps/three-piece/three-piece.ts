@@ -16,6 +16,7 @@ import { visorParts } from '../parts/visor/visor-parts.ts';
 import type { CapDraft, Fact, Head, Style } from '../style.ts';
 import { between, capOpening, crownShape, liningOpening, liningWish, profileOf } from './crown.ts';
 import { threePieceForm } from './form.ts';
+import { threePieceLining } from './lining.ts';
 import { type ThreePieceValues, threePieceParameters } from './parameters.ts';
 import { threePieceProblems } from './problems.ts';
 
@@ -37,6 +38,7 @@ export const threePiece: Style<ThreePieceValues> = {
   // The sweatband lies inside the lining.
   inside: ({ lining }) => (lining ? ['lining', 'lining'] : ['lining']),
   form: threePieceForm,
+  lining: threePieceLining,
 };
 
 const draftThreePiece = (values: ThreePieceValues, head: Head): CapDraft => {

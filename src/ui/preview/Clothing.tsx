@@ -1,8 +1,10 @@
 import { type ChangeEvent, useId, useState } from 'react';
 import { putWorn } from '../../state/actions.ts';
+import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { type Weave, weaves } from '../../state/worn-wish.ts';
 import type { Swatch } from './scene.ts';
+import { isLined } from './worn-now.ts';
 
 const weaveNames: Readonly<Record<Weave, string>> = {
   plain: 'Plain',
@@ -14,23 +16,21 @@ const weaveNames: Readonly<Record<Weave, string>> = {
 const FINEST = 1024;
 const USUAL_CM = 10;
 
+type Shown = 'outer' | 'lining';
+
 interface Props {
-  readonly swatch: Swatch | null;
-  readonly onSwatch: (swatch: Swatch | null) => void;
+  readonly swatches: Readonly<Record<Shown, Swatch | null>>;
+  readonly onSwatch: Readonly<Record<Shown, (swatch: Swatch | null) => void>>;
 }
 
-/** What the cloth looks like: a colour and a weave, or a photo of the cloth itself, laid along the grain of each piece. */
-export const Clothing = ({ swatch, onSwatch }: Props) => {
-  const { colour, weave } = useStudio((s) => s.worn);
+/** What the cloths look like: a colour and a weave, or a photo of the cloth itself, laid along the grain of each piece. */
+export const Clothing = ({ swatches, onSwatch }: Props) => {
+  const { colour, weave, lining } = useStudio((s) => s.worn);
+  const lined = useStudio((s) => {
+    const { draft } = derived(s.good);
+    return draft !== null && isLined(draft.pattern);
+  });
   const cloth = useId();
-  const [refused, setRefused] = useState(false);
-  const take = async (event: ChangeEvent<HTMLInputElement>): Promise<void> => {
-    const file = event.target.files?.[0];
-    if (!file) return;
-    const image = await scaledDown(file);
-    setRefused(image === null);
-    if (image) onSwatch({ image, mm: swatch?.mm ?? USUAL_CM * 10 });
-  };
   return (
     <div className="clothing">
       <label>
@@ -54,19 +54,68 @@ export const Clothing = ({ swatch, onSwatch }: Props) => {
           ))}
         </select>
       </p>
+      <Photo
+        of="cloth"
+        help="Its upright lies along the grain. It stays on this device and goes when the page is closed."
+        swatch={swatches.outer}
+        onSwatch={onSwatch.outer}
+      />
+      {lined && (
+        <>
+          <label>
+            Lining colour
+            <input
+              type="color"
+              value={lining}
+              onChange={(event) => putWorn({ lining: event.target.value })}
+            />
+          </label>
+          <Photo
+            of="lining"
+            help="It is seen from within."
+            swatch={swatches.lining}
+            onSwatch={onSwatch.lining}
+          />
+        </>
+      )}
+    </div>
+  );
+};
+
+interface PhotoProps {
+  readonly of: 'cloth' | 'lining';
+  readonly help: string;
+  readonly swatch: Swatch | null;
+  readonly onSwatch: (swatch: Swatch | null) => void;
+}
+
+/** Words of the fields for either photo. */
+const photoWords = {
+  cloth: { shows: 'The photo shows', without: 'Without the photo' },
+  lining: { shows: 'The lining’s photo shows', without: 'Without the lining’s photo' },
+} as const;
+
+/** A photo of a cloth, how broad it is in truth, and how to be rid of it. */
+const Photo = ({ of, help, swatch, onSwatch }: PhotoProps) => {
+  const [refused, setRefused] = useState(false);
+  const take = async (event: ChangeEvent<HTMLInputElement>): Promise<void> => {
+    const file = event.target.files?.[0];
+    if (!file) return;
+    const image = await scaledDown(file);
+    setRefused(image === null);
+    if (image) onSwatch({ image, mm: swatch?.mm ?? USUAL_CM * 10 });
+  };
+  return (
+    <>
       <label>
-        Photo of the cloth
+        Photo of the {of}
         <input type="file" accept="image/*" onChange={(event) => void take(event)} />
       </label>
-      <p className="help">
-        {refused
-          ? 'This file could not be read as a picture.'
-          : 'Its upright lies along the grain. It stays on this device and goes when the page is closed.'}
-      </p>
+      <p className="help">{refused ? 'This file could not be read as a picture.' : help}</p>
       {swatch && (
         <>
           <label>
-            The photo shows
+            {photoWords[of].shows}
             <input
               type="number"
               min={1}
@@ -80,11 +129,11 @@ export const Clothing = ({ swatch, onSwatch }: Props) => {
             cm across
           </label>
           <button type="button" onClick={() => onSwatch(null)}>
-            Without the photo
+            {photoWords[of].without}
           </button>
         </>
       )}
-    </div>
+    </>
   );
 };
 

@@ -1,20 +1,26 @@
 import { useMemo } from 'react';
-import { wornDrawing } from '../../drawing/worn-drawing.ts';
 import { useStudio } from '../../state/studio.ts';
 import { type ViewName, views } from '../../worn/gaze.ts';
 import { useRested } from '../use-rested.ts';
 import { drawingData } from './drawing-data.ts';
+import { drawnFrom } from './drawn-from.ts';
 import { wornNow } from './worn-now.ts';
 
 /** The drawing follows a change once it has rested this long, ms. */
 const REST = 120;
 
-const names: Readonly<Record<ViewName, string>> = { front: 'Front', side: 'Side', back: 'Back', top: 'Top' };
+const names: Readonly<Record<ViewName, string>> = {
+  front: 'Front',
+  side: 'Side',
+  back: 'Back',
+  top: 'Top',
+  inside: 'Inside',
+};
 
 /** Room about a drawing. */
 const ROOM = 1.12;
 
-/** The cap on its head as a shaded line drawing from four sides. */
+/** The cap on its head as a shaded line drawing from four sides, and from below. */
 export const Drawings = ({ tilted }: { readonly tilted: boolean }) => {
   const spec = useRested(
     useStudio((s) => s.good),
@@ -27,7 +33,7 @@ export const Drawings = ({ tilted }: { readonly tilted: boolean }) => {
         ? []
         : (Object.keys(views) as ViewName[]).map((view) => ({
             view,
-            data: drawingData(wornDrawing(worn, views[view])),
+            data: drawingData(drawnFrom(worn, views[view])),
           })),
     [worn],
   );

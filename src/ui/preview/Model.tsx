@@ -10,6 +10,7 @@ const LOST = 'Drawn, because the browser has taken its canvas back.';
 
 interface ModelProps {
   readonly swatch: Swatch | null;
+  readonly liningSwatch: Swatch | null;
   readonly stand: { current: Stand | null };
   readonly onNone: (reason: string) => void;
 }
@@ -18,7 +19,7 @@ interface ModelProps {
 const PATIENCE = 1500;
 
 /** The cap on its head in space: turned by hand and by keys. */
-export const Model = ({ swatch, stand, onNone }: ModelProps) => {
+export const Model = ({ swatch, liningSwatch, stand, onNone }: ModelProps) => {
   const root = useRef<HTMLDivElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const spec = useStudio((s) => s.good);
@@ -58,8 +59,8 @@ export const Model = ({ swatch, stand, onNone }: ModelProps) => {
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: a stand that is opened anew is told all again.
   useEffect(() => {
-    stand.current?.show({ spec, wish, swatch, lit, chosen, litSeam });
-  }, [opened, spec, wish, swatch, lit, chosen, litSeam]);
+    stand.current?.show({ spec, wish, swatch, liningSwatch, lit, chosen, litSeam });
+  }, [opened, spec, wish, swatch, liningSwatch, lit, chosen, litSeam]);
 
   const onKeyDown = (event: KeyboardEvent): void => {
     const now = stand.current;
@@ -83,7 +84,7 @@ export const Model = ({ swatch, stand, onNone }: ModelProps) => {
     >
       <canvas key={opened} ref={canvas} />
       <p id={help} className="unseen">
-        Arrows turn the head, + and − zoom, 0 brings it back.
+        Arrows turn the head, + and − zoom, 0 brings it back. From far below you look into the cap.
       </p>
     </div>
   );

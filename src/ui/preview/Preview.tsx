@@ -15,6 +15,7 @@ const viewNames: Readonly<Record<ViewName, string>> = {
   side: 'Side',
   back: 'Back',
   top: 'Top',
+  inside: 'Inside',
 };
 
 /** Whether the device asks for as little motion as can be. */
@@ -24,13 +25,14 @@ type Mode = 'model' | 'drawing';
 
 /**
  * The cap on a head, beside the table or in its place: turned, tilted and zoomed by hand or keyboard. Where it cannot be
- * painted, or where motion is not wanted, a line drawing from four sides.
+ * painted, or where motion is not wanted, a line drawing from four sides and from below.
  */
 export const Preview = () => {
   const worn = useStudio((s) => s.worn);
   const [mode, setMode] = useState<Mode>(() => (wantsStill() ? 'drawing' : 'model'));
   const [why, setWhy] = useState<string | null>(null);
   const [swatch, setSwatch] = useState<Swatch | null>(null);
+  const [liningSwatch, setLiningSwatch] = useState<Swatch | null>(null);
   const stand = useRef<Stand | null>(null);
   const name = useId();
   const spec = useStudio((s) => s.good);
@@ -57,6 +59,7 @@ export const Preview = () => {
       {mode === 'model' ? (
         <Model
           swatch={swatch}
+          liningSwatch={liningSwatch}
           stand={stand}
           onNone={(reason) => {
             setWhy(reason);
@@ -102,7 +105,12 @@ export const Preview = () => {
             />
             Worn to one side
           </label>
-          {mode === 'model' && <Clothing swatch={swatch} onSwatch={setSwatch} />}
+          {mode === 'model' && (
+            <Clothing
+              swatches={{ outer: swatch, lining: liningSwatch }}
+              onSwatch={{ outer: setSwatch, lining: setLiningSwatch }}
+            />
+          )}
           <div className="worn-save">
             {mode === 'model' && (
               <button type="button" onClick={save}>

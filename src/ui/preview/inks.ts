@@ -33,6 +33,5 @@ export const readInks = (element: Element): Inks => {
     head: mixed(paper, ink, 0.07),
     line: mixed(paper, ink, 0.75),
     chalk,
-    lining: mixed(rgbOf('#cfc6b4'), INK, 0.12),
   };
 };

@@ -1,5 +1,5 @@
 import type { Axes } from '../../worn/gaze.ts';
-import type { Mesh } from '../../worn/mesh.ts';
+import { BEHIND, type Mesh, SEEN } from '../../worn/mesh.ts';
 
 /** The piece that is seen at a place of the picture, mm right and up from the middle of space; null beside the cap. */
 export const pieceSeenAt = (mesh: Mesh, { right, up, eye }: Axes, x: number, y: number): string | null => {
@@ -17,7 +17,11 @@ export const pieceSeenAt = (mesh: Mesh, { right, up, eye }: Axes, x: number, y: 
     const s = ((x - ax) * vy - (y - ay) * vx) / area;
     const t = (ux * (y - ay) - uy * (x - ax)) / area;
     if (!(s >= 0 && t >= 0 && s + t <= 1)) continue;
-    const depth = seen(eye, a) * (1 - s - t) + seen(eye, b) * s + seen(eye, c) * t;
+    const [face, outside] = [part[2 * a + 1]!, area > 0];
+    // Of a lining only the inside is seen.
+    if (face >= SEEN.lining && outside) continue;
+    const behind = face >= SEEN.lining ? BEHIND : face === SEEN.shell && !outside ? 2 * BEHIND : 0;
+    const depth = seen(eye, a) * (1 - s - t) + seen(eye, b) * s + seen(eye, c) * t - behind;
     if (depth > nearest) [nearest, found] = [depth, part[2 * a]!];
   }
   return found < 0 ? null : (parts[found] ?? null);

@@ -1,8 +1,8 @@
 import type { Spec } from '../../design/spec.ts';
-import { wornDrawing } from '../../drawing/worn-drawing.ts';
 import { views } from '../../worn/gaze.ts';
 import { fileName, hand } from '../hand.ts';
 import { drawingData } from './drawing-data.ts';
+import { drawnFrom } from './drawn-from.ts';
 import { wornNow } from './worn-now.ts';
 
 /** Hands over the picture as it is on the screen. */
@@ -11,11 +11,11 @@ export const savePicture = (picture: HTMLCanvasElement, name: string): void =>
     if (blob) hand(blob, `${fileName(name)}.png`);
   }, 'image/png');
 
-/** Hands over the line drawing of the four views, in millimetres at a third of the true size. */
+/** Hands over the line drawing of all the views, in millimetres at a third of the true size. */
 export const saveDrawing = (spec: Spec, tilted: boolean): void => {
   const worn = wornNow(spec, tilted);
   if (worn === null) return;
-  const drawn = Object.values(views).map((gaze) => drawingData(wornDrawing(worn, gaze)));
+  const drawn = Object.values(views).map((gaze) => drawingData(drawnFrom(worn, gaze)));
   hand(
     new Blob([sheetOf(drawn, spec.cap.name)], { type: 'image/svg+xml' }),
     `${fileName(spec.cap.name)}.svg`,
@@ -26,7 +26,7 @@ const GAP = 30;
 const SCALE = 1 / 3;
 const widths = { head: 0.8, shade: 0.6, edge: 1.4 } as const;
 
-/** Four views in a row, upright on one line where they are level. */
+/** Views in a row, upright on one line where they are level. */
 export const sheetOf = (drawn: readonly ReturnType<typeof drawingData>[], name: string): string => {
   const high = Math.max(...drawn.map(({ middle, height }) => middle.y + height / 2));
   const low = Math.min(...drawn.map(({ middle, height }) => middle.y - height / 2));

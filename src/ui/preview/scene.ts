@@ -1,10 +1,9 @@
 import { Geometry, Mesh, Program, Renderer, Texture, Transform } from 'ogl';
-import type { Point3 } from '../../geometry/space.ts';
 import { axesOf, type Gaze } from '../../worn/gaze.ts';
 import type { headMesh } from '../../worn/head-mesh.ts';
 import type { Mesh as ClothMesh } from '../../worn/mesh.ts';
 import type { Frame } from './framing.ts';
-import { ribbons } from './ribbons.ts';
+import { ribbons, type SeamPath } from './ribbons.ts';
 import * as shaders from './shaders.ts';
 
 /** Colours as red, green and blue from 0 to 1. */
@@ -16,15 +15,16 @@ export interface Inks {
   readonly head: Rgb;
   readonly line: Rgb;
   readonly chalk: Rgb;
-  readonly lining: Rgb;
 }
 
 /** What a picture hangs on. */
 export interface Sight {
   readonly cloth: ClothMesh;
   readonly head: ReturnType<typeof headMesh>;
+  /** From below the head would hide what lies in the cap. */
+  readonly headShown: boolean;
   /** The seam that is lit: lines in space. */
-  readonly seam: readonly (readonly Point3[])[];
+  readonly seam: readonly SeamPath[];
   readonly lit: string | null;
   readonly chosen: string | null;
   readonly gaze: Gaze;
@@ -32,6 +32,9 @@ export interface Sight {
   readonly weave: number;
   readonly colour: Rgb;
   readonly swatch: Swatch | null;
+  /** Of the lining; no colour where the cap has none. */
+  readonly lining: Rgb | null;
+  readonly liningSwatch: Swatch | null;
   readonly inks: Inks;
   /** Of the canvas, CSS pixels. */
   readonly width: number;
@@ -58,17 +61,22 @@ export const openScene = (canvas: HTMLCanvasElement): Scene | null => {
   const root = new Transform();
   const placing = { uAxes: { value: [] as number[] }, uCentre: { value: [0, 0] }, uScale: { value: [1, 1] } };
   const colours = { uInk: { value: [0, 0, 0] }, uChalk: { value: [0, 0, 0] } };
-  const swatch = new Texture(gl, {
-    wrapS: gl.REPEAT,
-    wrapT: gl.REPEAT,
-    generateMipmaps: true,
-    minFilter: gl.LINEAR_MIPMAP_LINEAR,
-  });
+  const photo = () =>
+    new Texture(gl, {
+      wrapS: gl.REPEAT,
+      wrapT: gl.REPEAT,
+      generateMipmaps: true,
+      minFilter: gl.LINEAR_MIPMAP_LINEAR,
+    });
+  const [swatch, liningSwatch] = [photo(), photo()];
   const cloth = openPart(gl, root, shaders.clothVertex, shaders.clothFragment, {
     ...placing,
     ...colours,
     uCloth: { value: [1, 1, 1] },
     uLining: { value: [1, 1, 1] },
+    uLined: { value: 0 },
+    uLiningSwatch: { value: liningSwatch },
+    uLiningSize: { value: 0 },
     uLit: { value: -1 },
     uChosen: { value: -1 },
     uWeave: { value: 0 },
@@ -130,7 +138,9 @@ export const openScene = (canvas: HTMLCanvasElement): Scene | null => {
     const partOf = (id: string | null) => (id === null ? -1 : sight.cloth.parts.indexOf(id));
     const { uniforms } = cloth;
     uniforms.uCloth!.value = [...sight.colour];
-    uniforms.uLining!.value = [...inks.lining];
+    uniforms.uLining!.value = [...(sight.lining ?? sight.colour)];
+    uniforms.uLined!.value = sight.lining ? 1 : 0;
+    uniforms.uLiningSize!.value = sight.liningSwatch?.mm ?? 0;
     uniforms.uLit!.value = partOf(sight.lit);
     uniforms.uChosen!.value = partOf(sight.chosen);
     uniforms.uWeave!.value = sight.weave;
@@ -139,6 +149,11 @@ export const openScene = (canvas: HTMLCanvasElement): Scene | null => {
       swatch.image = sight.swatch.image;
       swatch.needsUpdate = true;
     }
+    if (sight.liningSwatch && before?.liningSwatch?.image !== sight.liningSwatch.image) {
+      liningSwatch.image = sight.liningSwatch.image;
+      liningSwatch.needsUpdate = true;
+    }
+    head.show(sight.headShown);
     renderer.render({ scene: root, sort: false, frustumCull: false });
     before = sight;
   };
@@ -171,6 +186,9 @@ const openPart = (
   };
   return {
     uniforms,
+    show: (shown: boolean): void => {
+      if (mesh) mesh.visible = shown;
+    },
     shape: (attributes: Attributes): void => {
       const counts = (map: Record<string, { data?: { length: number } }>) =>
         Object.values(map)

@@ -1,3 +1,4 @@
+import { BEHIND } from '../../worn/mesh.ts';
 import { EYELET_RIM } from '../../worn/trimmed.ts';
 
 /** Where a corner is in the picture: a far eye, so that a front view is a true elevation. */
@@ -47,7 +48,9 @@ void main() {
   vStitch = trim.z;
   vPleat = trim.w;
   vPart = part;
-  gl_Position = placed(position);
+  // What lies within is farther than what it lies in seems from outside, and nearer than its inside.
+  float behind = part.y > 1.5 ? 1.0 : part.y < 0.5 ? 2.0 * smoothstep(0.0, 0.2, -vNormal.z) : 0.0;
+  gl_Position = placed(position) + vec4(0.0, 0.0, behind * ${(BEHIND / 1000).toFixed(4)}, 0.0);
 }`;
 
 export const clothFragment = `#version 300 es
@@ -61,6 +64,9 @@ flat in float vPleat;
 flat in vec2 vPart;
 uniform vec3 uCloth;
 uniform vec3 uLining;
+uniform float uLined;
+uniform sampler2D uLiningSwatch;
+uniform float uLiningSize;
 uniform vec3 uChalk;
 uniform float uLit;
 uniform float uChosen;
@@ -114,12 +120,22 @@ float stitched() {
   return (1.0 - smoothstep(0.5, 1.6, fold / fine)) * (vPleat > 0.0 ? 1.7 * step(0.001, near) : near);
 }
 
+/** The lining at its place on its own piece. */
+vec3 lined() {
+  return uLiningSize > 0.0 ? texture(uLiningSwatch, vCloth / uLiningSize).rgb : uLining;
+}
+
 void main() {
   vec3 n = normalize(vNormal);
-  bool outside = gl_FrontFacing || vPart.y > 0.5;
+  vec3 cloth = woven();
+  vec3 within = lined();
+  if (vPart.y > 1.5 && gl_FrontFacing) discard;
+  bool outside = vPart.y < 1.5 && (gl_FrontFacing || vPart.y > 0.5);
   float facing = n.z;
   if (n.z < 0.0) n = -n;
-  vec3 colour = outside ? woven() : uLining;
+  // An unlined cap shows the wrong side of its own cloth.
+  vec3 inside = vPart.y > 2.5 ? cloth : vPart.y > 1.5 ? within : uLined > 0.5 ? uLining : mix(cloth, uInk, 0.15);
+  vec3 colour = outside ? cloth : inside;
   bool lit = abs(vPart.x - uLit) < 0.5 || abs(vPart.x - uChosen) < 0.5;
   if (lit) colour = mix(colour, uChalk, 0.42);
   colour = washed(colour, n, outside ? 0.36 : 0.55);
@@ -160,6 +176,7 @@ in vec3 position;
 in vec3 before;
 in vec3 after;
 in float side;
+in float nearer;
 uniform vec2 uPixel;
 ${PLACED}
 void main() {
@@ -167,7 +184,7 @@ void main() {
   vec2 way = (placed(after).xy - placed(before).xy) / uPixel;
   float size = max(length(way), 1e-6);
   vec2 out2 = vec2(-way.y, way.x) / size * side * 2.0;
-  gl_Position = vec4(here.xy + out2 * uPixel, here.z - 0.004, 1.0);
+  gl_Position = vec4(here.xy + out2 * uPixel, here.z - nearer, 1.0);
 }`;
 
 export const seamFragment = `#version 300 es

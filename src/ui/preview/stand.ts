@@ -2,7 +2,7 @@ import type { Spec } from '../../design/spec.ts';
 import type { Point3 } from '../../geometry/space.ts';
 import type { WornWish } from '../../state/worn-wish.ts';
 import { weaves } from '../../state/worn-wish.ts';
-import { axesOf, type Gaze, threeQuarter } from '../../worn/gaze.ts';
+import { axesOf, type Gaze, looksInto, threeQuarter } from '../../worn/gaze.ts';
 import { headMesh } from '../../worn/head-mesh.ts';
 import { meshOf } from '../../worn/mesh.ts';
 import { inFrame, notInFrame, paintInFrame } from '../frames.ts';
@@ -11,14 +11,16 @@ import { listen } from '../table/gestures.ts';
 import { extentOf, framed, ZOOMS } from './framing.ts';
 import { readInks, rgbOf } from './inks.ts';
 import { pieceSeenAt } from './pick.ts';
+import type { SeamPath } from './ribbons.ts';
 import { openScene, type Swatch } from './scene.ts';
-import { seamOn, type WornNow, wornNow } from './worn-now.ts';
+import { lookedInto, seamOn, type WornNow, wornNow } from './worn-now.ts';
 
 /** What the page wants to see. */
 export interface Wanted {
   readonly spec: Spec;
   readonly wish: WornWish;
   readonly swatch: Swatch | null;
+  readonly liningSwatch: Swatch | null;
   readonly lit: string | null;
   readonly chosen: string | null;
   readonly litSeam: string | null;
@@ -59,9 +61,9 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
   let [asked, painted, lost] = [false, 0, false];
   let shown: { readonly worn: WornNow; readonly built: Built } | null = null;
   let seam: {
-    readonly worn: WornNow;
+    readonly built: Built;
     readonly id: string | null;
-    readonly lines: readonly (readonly Point3[])[];
+    readonly lines: readonly SeamPath[];
   } | null = null;
 
   const ask = (): void => {
@@ -72,7 +74,8 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
   const build = (): void => {
     const worn = wanted && wornNow(wanted.spec, wanted.wish.tilted);
     if (worn === null) shown = null;
-    else if (shown?.worn !== worn) shown = { worn, built: built(worn, shown?.built ?? null) };
+    else if (shown?.worn !== worn || (mayShowLining(gaze) && !shown.built.withLining))
+      shown = { worn, built: built(worn, mayShowLining(gaze), shown?.built ?? null) };
   };
   const prepare = (): void => {
     build();
@@ -84,12 +87,14 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
     build();
     if (!shown) return;
     const { worn, built: now } = shown;
-    if (seam?.worn !== worn || seam.id !== wanted.litSeam) {
-      seam = { worn, id: wanted.litSeam, lines: seamOn(worn, wanted.litSeam) };
+    if (seam?.built !== now || seam.id !== wanted.litSeam) {
+      const seen = now.withLining ? lookedInto(worn) : worn;
+      seam = { built: now, id: wanted.litSeam, lines: seamOn(seen, wanted.litSeam) };
     }
     scene.paint({
       cloth: now.cloth,
       head: now.head,
+      headShown: !looksInto(gaze),
       seam: seam.lines,
       lit: wanted.lit,
       chosen: wanted.chosen,
@@ -98,15 +103,17 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
       weave: weaves.indexOf(wanted.wish.weave),
       colour: rgbOf(wanted.wish.colour),
       swatch: wanted.swatch,
+      lining: worn.isLined ? rgbOf(wanted.wish.lining) : null,
+      liningSwatch: wanted.liningSwatch,
       inks,
       ...size,
     });
     painted += 1;
     root.dataset.painted = `${painted}`;
-    root.dataset.cap = capMark(now);
+    root.dataset.cap = capMark(worn);
   };
   const look = (next: Gaze): void => {
-    gaze = { aside: next.aside, above: Math.min(Math.PI / 2, Math.max(-0.6, next.above)) };
+    gaze = { aside: next.aside, above: Math.min(Math.PI / 2, Math.max(-Math.PI / 2, next.above)) };
     ask();
   };
   const zoomBy = (factor: number): void => {
@@ -192,22 +199,28 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
   };
 };
 
+/** From level or from above a lining is hidden, and costs nothing. */
+const mayShowLining = ({ above }: Gaze): boolean => above < -0.05;
+
 /** What is painted of a cap that is worn. */
 interface Built {
+  readonly withLining: boolean;
   readonly cloth: ReturnType<typeof meshOf>;
   readonly head: ReturnType<typeof headMesh>;
   readonly headOf: WornNow['head'];
   readonly extent: ReturnType<typeof extentOf>;
 }
 
-const built = ({ sheets, head, pattern, outer }: WornNow, before: Built | null): Built => {
+const built = (worn: WornNow, withLining: boolean, before: Built | null): Built => {
+  const { sheets, head, pattern, outer } = worn;
   const sameHead =
     before !== null &&
     before.headOf.top === head.top &&
     before.headOf.halfLength === head.halfLength &&
     before.headOf.halfBreadth === head.halfBreadth;
   return {
-    cloth: meshOf(sheets, pattern.pieces, outer),
+    withLining,
+    cloth: meshOf(withLining ? lookedInto(worn).sheets : sheets, pattern.pieces, outer),
     head: sameHead ? before.head : headMesh(head),
     headOf: head,
     extent: extentOf(sheets, head),
@@ -215,8 +228,8 @@ const built = ({ sheets, head, pattern, outer }: WornNow, before: Built | null):
 };
 
 /** Tells one cap from another: the sum of its places, to a hundredth of a millimetre. */
-const capMark = ({ cloth: { position } }: Built): string => {
+const capMark = ({ sheets }: WornNow): string => {
   let sum = 0;
-  for (let k = 0; k < position.length; k++) sum += position[k]! * ((k % 97) + 1);
+  for (const { at } of sheets) for (let k = 0; k < at.length; k++) sum += at[k]! * ((k % 97) + 1);
   return sum.toFixed(2);
 };

@@ -1,12 +1,14 @@
+import { liningOf } from '../../caps/lining-of.ts';
 import { styleOf } from '../../caps/registry.ts';
 import type { Spec } from '../../design/spec.ts';
-import type { Point3 } from '../../geometry/space.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import { derived } from '../../state/derived.ts';
 import { assemble } from '../../worn/assemble.ts';
 import { putOn, type Worn } from '../../worn/put-on.ts';
 import { seamLine } from '../../worn/seam-line.ts';
+import type { Sheet } from '../../worn/sheet.ts';
 import { trimmed } from '../../worn/trimmed.ts';
+import type { SeamPath } from './ribbons.ts';
 
 /** A cap as it is worn, with the pieces that it is made of. */
 export interface WornNow extends Worn {
@@ -14,6 +16,9 @@ export interface WornNow extends Worn {
   /** How thick the outer cloth is, mm; 0 where it has not been measured. */
   readonly outer: number;
   readonly spec: Spec;
+  readonly isLined: boolean;
+  /** What lies within the shell; put on when it is first asked for. */
+  readonly lining: () => readonly Sheet[];
 }
 
 let last: { readonly spec: Spec; readonly tilted: boolean; readonly worn: WornNow } | null = null;
@@ -26,19 +31,45 @@ export const wornNow = (spec: Spec, tilted: boolean): WornNow | null => {
   const form = styleOf(spec.cap.style).form(draft.values, draft.head);
   const { pattern } = draft;
   const on = putOn(assemble(form, pattern.pieces), draft, draft.head, tilted);
-  const worn = { ...on, sheets: trimmed(on.sheets, pattern.pieces), pattern, outer: draft.turn.outer, spec };
+  let lining: readonly Sheet[] | null = null;
+  const worn: WornNow = {
+    ...on,
+    sheets: trimmed(on.sheets, pattern.pieces),
+    pattern,
+    outer: draft.turn.outer,
+    spec,
+    isLined: isLined(pattern),
+    lining: () => {
+      const own = liningOf(styleOf(spec.cap.style))?.form(draft.values, draft.head);
+      lining ??= own ? on.line(assemble(own, pattern.pieces)) : NO_LINING;
+      return lining;
+    },
+  };
   last = { spec, tilted, worn };
   return worn;
 };
 
-const NONE: readonly (readonly Point3[])[] = [];
+const NO_LINING: readonly Sheet[] = [];
 
-/** Both sides of a seam on the head, those that stand in the shell. */
-export const seamOn = ({ sheets, pattern }: WornNow, id: string | null): readonly (readonly Point3[])[] => {
+/** Whether a crown has a lining; a band's facing alone is none. */
+export const isLined = ({ pieces }: Pattern): boolean =>
+  pieces.some(({ id }) => id.startsWith('lining') && id !== 'liningBand');
+
+/** A cap as one looks into it: its sheets with those of its lining, which from elsewhere are hidden. */
+export const lookedInto = (worn: WornNow): WornNow => ({
+  ...worn,
+  sheets: [...worn.sheets, ...worn.lining()],
+});
+
+const NONE: readonly SeamPath[] = [];
+
+/** Both sides of a seam on the head, those that stand in the sheets. */
+export const seamOn = ({ sheets, pattern }: WornNow, id: string | null): readonly SeamPath[] => {
   const seam = id === null ? undefined : pattern.seams.find((one) => one.id === id);
   if (!seam) return NONE;
   return [seam.a, seam.b].flatMap((chain) => {
     const line = seamLine(sheets, pattern.pieces, chain);
-    return line ? [line.points] : [];
+    const within = sheets.some(({ piece, lining }) => lining && chain.some((use) => use.piece === piece));
+    return line ? [{ points: line.points, within }] : [];
   });
 };

@@ -11,6 +11,10 @@ interface CrownForm {
   readonly reach: GoreReach;
 }
 
+/** So many copies of one gore, from the centre back round. */
+export const goreCopies = (gores: number): readonly GoreCopy[] =>
+  Array.from({ length: gores }, (_, copy) => ({ piece: 'gore', copy }));
+
 /** The gores as they stand, their lower edge at some height, mm. */
 export const goreStrips = (
   { gores, frontSeam, reach }: CrownForm,

@@ -1,8 +1,12 @@
 import type { SeamKind } from '../../../pattern/piece.ts';
 import { exactMm, words } from '../../../words.ts';
+import type { Form } from '../../form.ts';
 import { openingOf } from '../../opening.ts';
 import type { Head } from '../../style.ts';
+import { bandStrip } from '../band/form.ts';
 import { girthFigures, girthName, layerFigure } from '../girth-figures.ts';
+import { asLining, UNLINED } from '../lining/as-lining.ts';
+import { goreCopies, goreLowerEdge, goreStrips } from './form.ts';
 import { goreLength, goreLengthFigure } from './gore-length.ts';
 import { type CrownWish, type GoreReach, goreReach } from './gore-reach.ts';
 import { type FrontSeam, type GoredCrown, goredCrown } from './gored-crown.ts';
@@ -43,6 +47,20 @@ const crownOf = (
 export const shellReach = (wish: GoreLayersWish, head: Head, bandHeight: number): GoreReach =>
   goreReach(crownOf(wish, openingOf(head, wish.ease).shell, head, bandHeight, 0));
 
+/** The lining's: on its own girth, shorter, and less full where there is fullness. */
+export const liningReach = (wish: GoreLayersWish, head: Head, bandHeight: number): GoreReach =>
+  goreReach(crownOf(wish, openingOf(head, wish.ease).lining, head, bandHeight, wish.liningTake));
+
+/** It in space, on a band of some height (mm; 0 where there is none); nothing where there is no lining. */
+export const goreLining = (values: GoreLayersWish, head: Head, band: number): Form => {
+  if (!values.lining) return UNLINED;
+  const crown = { ...values, reach: liningReach(values, head, band) };
+  return asLining([
+    ...goreStrips(crown, goreCopies(values.gores), band),
+    ...(band > 0 ? [bandStrip(goreLowerEdge(crown), band)] : []),
+  ]);
+};
+
 /**
  * The lining's lower edge is the shell's, less the cloth between them; it is shorter, and less full where there is fullness.
  * `seamsBelow` are the places, in parts of the girth from the centre back, of seams in what is sewn to the lower edge.
@@ -74,7 +92,7 @@ export const goreLayers = (
     lining: goredCrown({
       gores,
       frontSeam,
-      reach: goreReach(inside),
+      reach: liningReach(wish, head, bandHeight),
       kindOf: () => ({ id: 'liningGore', name: 'Lining gore', cloths: ['lining'] }),
       lower,
       seamsBelow,

@@ -2,14 +2,15 @@ import type { Oval } from '../../../geometry/oval.ts';
 import type { OvalParallel } from '../../../geometry/oval-parallel.ts';
 import type { Cloth, Figure } from '../../../pattern/piece.ts';
 import { exactMm, words } from '../../../words.ts';
-import type { FormStrip } from '../../form.ts';
+import type { Form, FormStrip } from '../../form.ts';
 import { type Opening, openingOf } from '../../opening.ts';
 import type { ValuesOf } from '../../parameter.ts';
 import type { Head } from '../../style.ts';
 import { girthFigures, girthName, liningGirth } from '../girth-figures.ts';
+import { asLining } from '../lining/as-lining.ts';
 import type { LiningValues } from '../lining/parameters.ts';
 import { sideBandScheme } from '../side-band/side-band-wish.ts';
-import { dropOf, sideSlope } from '../side-band/side-slope.ts';
+import { dropOf, type SideSlope, sideSlope } from '../side-band/side-slope.ts';
 import { sideBandStrips, tipStrip } from './form.ts';
 import { narrowingCrown } from './opening.ts';
 import type { narrowingCrownParameters } from './parameters.ts';
@@ -63,36 +64,54 @@ export const narrowingLayers = (wish: LayersWish): NarrowingLayers => {
     figures: [...girthFigures(head, values.ease), crownFigure(girths, values.crownTaper)],
   });
   if (!values.lining) return { girths, opening, rim, shell, lining: null };
-  const crownGirth = girths.shell - values.crownTaper;
-  // What is worn either way round is as large inside as outside.
-  const take = twice ? 0 : values.liningTake;
-  const round = twice ? girths.shell : girths.lining;
-  const { girth, figure } = liningGirth({ ...girths, lining: round }, 'Crown girth', crownGirth, take);
-  const narrower = girth / crownGirth;
+  const own = liningOf(wish);
   const lining = tippedCrown({
     ...shared,
     layer: 'lining',
     cloth: twice ? 'outer' : 'lining',
-    rim: { halfLength: rim.halfLength * narrower, halfBreadth: rim.halfBreadth * narrower },
-    openingGirth: round,
-    girthName: girthName(girths, round, twice ? 'shell' : 'lining'),
-    height: values.sideBandHeight - take,
-    figures: [figure],
+    rim: own.rim,
+    openingGirth: own.openingGirth,
+    girthName: girthName(girths, own.openingGirth, twice ? 'shell' : 'lining'),
+    height: own.height,
+    figures: [own.figure],
   });
   return { girths, opening, rim, shell, lining };
+};
+
+/** What the lining is drawn on. What is worn either way round is as large inside as outside. */
+const liningOf = ({ values, head, ratio, twice = false }: LayersWish) => {
+  const girths = openingOf(head, values.ease);
+  const { rim } = narrowingCrown(girths.shell, ratio, values.crownTaper);
+  const crownGirth = girths.shell - values.crownTaper;
+  const take = twice ? 0 : values.liningTake;
+  const openingGirth = twice ? girths.shell : girths.lining;
+  const { girth, figure } = liningGirth({ ...girths, lining: openingGirth }, 'Crown girth', crownGirth, take);
+  const narrower = girth / crownGirth;
+  return {
+    rim: { halfLength: rim.halfLength * narrower, halfBreadth: rim.halfBreadth * narrower },
+    openingGirth,
+    height: values.sideBandHeight - take,
+    figure,
+  };
 };
 
 /** Tip and side as they stand, the opening level at 0. */
 export const narrowingStrips = (values: CrownValues, head: Head, ratio: number): readonly FormStrip[] => {
   const girth = openingOf(head, values.ease).shell;
   const { rim } = narrowingCrown(girth, ratio, values.crownTaper);
-  const side = sideSlope(rim, girth, values.sideBandHeight);
-  const top = dropOf(side);
-  return [
-    { piece: 'tip', copy: 0, strip: tipStrip(rim, top) },
-    ...sideBandStrips(side, sideBandScheme(values.sideBandPieces, 0, 0), top),
-  ];
+  return standing(values, sideSlope(rim, girth, values.sideBandHeight));
 };
+
+/** Those of the lining. */
+export const narrowingLining = (wish: LayersWish): Form => {
+  const { rim, openingGirth, height } = liningOf(wish);
+  return asLining(standing(wish.values, sideSlope(rim, openingGirth, height)));
+};
+
+const standing = ({ sideBandPieces }: CrownValues, side: SideSlope): readonly FormStrip[] => [
+  { piece: 'tip', copy: 0, strip: tipStrip(side.rim, dropOf(side)) },
+  ...sideBandStrips(side, sideBandScheme(sideBandPieces, 0, 0), dropOf(side)),
+];
 
 const crownFigure = (girths: Opening, taper: number): Figure => ({
   name: 'Crown girth',
