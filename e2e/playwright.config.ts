@@ -26,6 +26,9 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${process.env.STUDIO_PORT ?? ''}/`,
     launchOptions: { executablePath, args: launchArgs() },
     screenshot: 'only-on-failure',
+    // A worker keeps its page and empties it for each test (smoke.spec.ts sees to that): a new process each time takes
+    // twice as long to open the studio.
+    reuseContext: true,
   },
   webServer: {
     command: 'npx vite preview --host 127.0.0.1 --port 0',

@@ -93,6 +93,8 @@ for (const slowed of [1, 4])
     }
     await studio.mouse.up();
     await painted(studio);
+    // With it goes what it has slowed.
+    await devtools.detach();
     const frames = await studio.evaluate(() => window.seenFrames);
     const changed = frames.slice(1).flatMap((now, i) => {
       const before = frames[i]!;

@@ -1,3 +1,4 @@
+import type { Page } from 'playwright/test';
 import { expect, test } from './studio.ts';
 
 test('the built page opens with its name, a quiet console and nothing asked of elsewhere', async ({
@@ -44,4 +45,57 @@ test('the watch over the page hears a warning, an error and a request to elsewhe
   expect(complaints).toContain('warning: a warning');
   expect(complaints).toContain('request: http://elsewhere.invalid/');
   complaints.length = 0;
+});
+
+test.describe('two tests that share a page', () => {
+  test.describe.configure({ mode: 'serial' });
+
+  /** What a page finds in its browser. */
+  const found = (page: Page) =>
+    page.evaluate(async () => ({
+      kept: localStorage.getItem('left behind'),
+      cookies: document.cookie,
+      databases: (await indexedDB.databases()).map(({ name }) => name),
+      mayRead: (await navigator.permissions.query({ name: 'clipboard-read' as PermissionName })).state,
+      marked: 'leftBehind' in window,
+      width: innerWidth,
+      calm: matchMedia('(prefers-reduced-motion: reduce)').matches,
+      title: document.title,
+    }));
+
+  test('one leaves something wherever a browser keeps things', async ({ page, context, baseURL }) => {
+    await context.addCookies([{ name: 'left', value: 'behind', url: baseURL! }]);
+    await context.grantPermissions(['clipboard-read']);
+    await page.addInitScript(() => Object.assign(window, { leftBehind: true }));
+    await page.setViewportSize({ width: 500, height: 500 });
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await context.route('**/', (route) =>
+      route.fulfill({ contentType: 'text/html', body: '<title>Left behind</title>' }),
+    );
+    await page.goto('./');
+    await page.evaluate(() => {
+      localStorage.setItem('left behind', 'yes');
+      return new Promise((done) => {
+        indexedDB.open('left behind').onsuccess = done;
+      });
+    });
+    expect(await found(page)).toEqual({
+      kept: 'yes',
+      cookies: 'left=behind',
+      databases: ['left behind'],
+      mayRead: 'granted',
+      marked: true,
+      width: 500,
+      calm: true,
+      title: 'Left behind',
+    });
+  });
+
+  test('the other finds nothing of it', async ({ studio }) => {
+    const { width, mayRead, title, ...rest } = await found(studio);
+    expect(rest).toEqual({ kept: null, cookies: '', databases: [], marked: false, calm: false });
+    expect(mayRead).not.toBe('granted');
+    expect(width).toBeGreaterThan(500);
+    expect(title).toMatch(/Capwright/);
+  });
 });

@@ -28,6 +28,8 @@ export const test = base.extend<Studio>({
     });
     page.on('websocket', (socket) => complaints.push(`socket: ${socket.url()}`));
     await use(page);
+    // The runner takes back all else that a test changes.
+    await page.context().clearPermissions();
     expect(complaints, 'console clean, nothing asked of elsewhere').toEqual([]);
   },
 

@@ -1,7 +1,7 @@
 import { defineConfig } from 'playwright/test';
 import tests from '../playwright.config.ts';
 
-/** Measurements of the built app: one at a time, and no verdict but the table at the end. */
+/** Measurements of the built app: one at a time, each in a browser's new context, and no verdict but the table at the end. */
 export default defineConfig({
   ...tests,
   testDir: import.meta.dirname,
@@ -9,4 +9,5 @@ export default defineConfig({
   workers: 1,
   fullyParallel: false,
   reporter: [['./table.ts']],
+  use: { ...tests.use, reuseContext: false },
 });
