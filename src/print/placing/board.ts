@@ -68,21 +68,23 @@ export const take = (
 ): void => {
   const width = columns + 2 * reach;
   const origin = (row + reach) * width + column + reach;
-  const touched = new Set<number>();
   for (let i = 0; i < covered.length; i += 3) {
     const at = origin + covered[i]! * width + covered[i + 1]!;
-    cells.fill(-1, at, at + covered[i + 2]!);
-    touched.add(at - (at % width));
+    const end = at + covered[i + 2]!;
+    cells.fill(-1, at, end);
+    recount(cells, at - (at % width), at, end - 1);
   }
-  for (const start of touched) recount(cells, start, width);
 };
 
-/** Counts the stretches of one row anew. */
-const recount = (cells: Int16Array, start: number, width: number): void => {
-  let run = 0;
-  for (let i = start + width - 1; i >= start; i--) {
+/** Counts the stretches of a row anew, from the cells that were taken to the left: those to their right stay as they are. */
+const recount = (cells: Int16Array, start: number, first: number, last: number): void => {
+  let run = cells[last + 1]!;
+  for (let i = last; i >= start; i--) {
     const taken = cells[i]! < 0;
-    run = taken === run < 0 ? run + (taken ? -1 : 1) : taken ? -1 : 1;
+    const count = taken === run < 0 ? run + (taken ? -1 : 1) : taken ? -1 : 1;
+    // Each hangs on the next one alone: is one left of them as it was, so are all before it.
+    if (i < first && cells[i] === count) return;
+    run = count;
     cells[i] = run;
   }
 };
