@@ -3,17 +3,16 @@ import type { Point3 } from '../../geometry/space.ts';
 import type { WornWish } from '../../state/worn-wish.ts';
 import { weaves } from '../../state/worn-wish.ts';
 import { axesOf, type Gaze, looksInto, threeQuarter } from '../../worn/gaze.ts';
-import { headMesh } from '../../worn/head-mesh.ts';
-import { meshOf } from '../../worn/mesh.ts';
-import { inFrame, notInFrame, paintInFrame } from '../frames.ts';
+import { notInFrame, paintInFrame } from '../frames.ts';
+import { openMaker } from '../maker.ts';
 import { watchChalks } from '../table/chalks.ts';
 import { listen } from '../table/gestures.ts';
-import { extentOf, framed, ZOOMS } from './framing.ts';
+import type { Dressed, DressOrder, HeadMesh } from './dressing.ts';
+import dressingWorker from './dressing.worker.ts?beside';
+import { framed, ZOOMS } from './framing.ts';
 import { readInks, rgbOf } from './inks.ts';
 import { pieceSeenAt } from './pick.ts';
-import type { SeamPath } from './ribbons.ts';
 import { openScene, type Swatch } from './scene.ts';
-import { lookedInto, seamOn, type WornNow, wornNow } from './worn-now.ts';
 
 /** What the page wants to see. */
 export interface Wanted {
@@ -59,77 +58,73 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
   let size = { width: 0, height: 0 };
   let inks = readInks(root);
   let [asked, painted, lost] = [false, 0, false];
-  let shown: { readonly worn: WornNow; readonly built: Built } | null = null;
-  let seam: {
-    readonly built: Built;
-    readonly id: string | null;
-    readonly lines: readonly SeamPath[];
-  } | null = null;
+  let dressed: Dressed | null = null;
+  let head: HeadMesh | null = null;
 
-  const ask = (): void => {
+  const repaint = (): void => {
     if (!asked) paintInFrame(paint);
     asked = true;
   };
-  /** Puts the cap on, where it is another than the one that stands there. */
-  const build = (): void => {
-    const worn = wanted && wornNow(wanted.spec, wanted.wish.tilted);
-    if (worn === null) shown = null;
-    else if (shown?.worn !== worn || (mayShowLining(gaze) && !shown.built.withLining))
-      shown = { worn, built: built(worn, mayShowLining(gaze), shown?.built ?? null) };
-  };
-  const prepare = (): void => {
-    build();
-    ask();
-  };
   const paint = (): void => {
     asked = false;
-    if (!wanted || lost || !(size.width > 0 && size.height > 0)) return;
-    build();
-    if (!shown) return;
-    const { worn, built: now } = shown;
-    if (seam?.built !== now || seam.id !== wanted.litSeam) {
-      const seen = now.withLining ? lookedInto(worn) : worn;
-      seam = { built: now, id: wanted.litSeam, lines: seamOn(seen, wanted.litSeam) };
-    }
+    if (!wanted || lost || !(size.width > 0 && size.height > 0) || dressed === null || head === null) return;
+    const { cloth, extent, seam, isLined, mark } = dressed;
     scene.paint({
-      cloth: now.cloth,
-      head: now.head,
+      cloth,
+      head,
       headShown: !looksInto(gaze),
-      seam: seam.lines,
+      seam,
       lit: wanted.lit,
       chosen: wanted.chosen,
       gaze,
-      frame: framed(now.extent, size.width, size.height, zoom),
+      frame: framed(extent, size.width, size.height, zoom),
       weave: weaves.indexOf(wanted.wish.weave),
       colour: rgbOf(wanted.wish.colour),
       swatch: wanted.swatch,
-      lining: worn.isLined ? rgbOf(wanted.wish.lining) : null,
+      lining: isLined ? rgbOf(wanted.wish.lining) : null,
       liningSwatch: wanted.liningSwatch,
       inks,
       ...size,
     });
     painted += 1;
     root.dataset.painted = `${painted}`;
-    root.dataset.cap = capMark(worn);
+    root.dataset.cap = mark;
   };
+  const order = (): DressOrder | null =>
+    wanted && {
+      spec: wanted.spec,
+      tilted: wanted.wish.tilted,
+      withLining: mayShowLining(gaze),
+      litSeam: wanted.litSeam,
+    };
+  const dresser = openMaker(new Worker(dressingWorker, { type: 'module' }), {
+    order,
+    show: (next: Dressed | null) => {
+      dressed = next;
+      head = next?.head ?? head;
+      paint();
+    },
+    failed: () => told().lost(true),
+  });
   const look = (next: Gaze): void => {
     gaze = { aside: next.aside, above: Math.min(Math.PI / 2, Math.max(-Math.PI / 2, next.above)) };
-    ask();
+    if (mayShowLining(gaze) && dressed?.withLining === false) dresser.ask();
+    repaint();
   };
   const zoomBy = (factor: number): void => {
     zoom = Math.min(ZOOMS.most, Math.max(ZOOMS.least, zoom * factor));
-    ask();
+    repaint();
   };
   const turn = (aside: number, above: number): void =>
     look({ aside: gaze.aside + aside, above: gaze.above + above });
   const pieceAt = (px: number, py: number): string | null => {
-    if (!shown) return null;
+    if (dressed === null) return null;
     const axes = axesOf(gaze);
-    const { centre, scale } = framed(shown.built.extent, size.width, size.height, zoom);
+    const { centre, scale } = framed(dressed.extent, size.width, size.height, zoom);
     const middle = (axis: Point3) => axis.x * centre.x + axis.y * centre.y + axis.z * centre.z;
     const x = middle(axes.right) + (px - size.width / 2) / scale;
     const y = middle(axes.up) - (py - size.height / 2) / scale;
-    return pieceSeenAt(shown.built.cloth, axes, x, y);
+    return pieceSeenAt(dressed.cloth, axes, x, y);
   };
   const stopListening = listen(canvas, {
     // The near side follows the hand.
@@ -145,12 +140,12 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
   const resized = new ResizeObserver(([entry]) => {
     const { width, height } = entry!.contentRect;
     size = { width: Math.round(width), height: Math.round(height) };
-    ask();
+    repaint();
   });
   resized.observe(root);
   const stopWatching = watchChalks(() => {
     inks = readInks(root);
-    ask();
+    repaint();
   });
   const onLost = (event: Event): void => {
     // Only then may the browser give it back.
@@ -163,10 +158,14 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
   canvas.addEventListener('webglcontextrestored', onBack);
   return {
     show: (next) => {
+      const before = wanted;
       wanted = next;
-      // A piece of work of its own, as drawing the pieces is: then both are painted in one frame.
-      notInFrame(prepare);
-      inFrame(prepare);
+      const isAnother =
+        before?.spec !== next.spec ||
+        before.wish.tilted !== next.wish.tilted ||
+        before.litSeam !== next.litSeam;
+      if (isAnother) dresser.ask();
+      else repaint();
     },
     look,
     turn,
@@ -186,7 +185,7 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
       return copy;
     },
     close: () => {
-      notInFrame(prepare);
+      dresser.close();
       notInFrame(paint);
       stopListening();
       stopWatching();
@@ -201,35 +200,3 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
 
 /** From level or from above a lining is hidden, and costs nothing. */
 const mayShowLining = ({ above }: Gaze): boolean => above < -0.05;
-
-/** What is painted of a cap that is worn. */
-interface Built {
-  readonly withLining: boolean;
-  readonly cloth: ReturnType<typeof meshOf>;
-  readonly head: ReturnType<typeof headMesh>;
-  readonly headOf: WornNow['head'];
-  readonly extent: ReturnType<typeof extentOf>;
-}
-
-const built = (worn: WornNow, withLining: boolean, before: Built | null): Built => {
-  const { sheets, head, pattern, outer } = worn;
-  const sameHead =
-    before !== null &&
-    before.headOf.top === head.top &&
-    before.headOf.halfLength === head.halfLength &&
-    before.headOf.halfBreadth === head.halfBreadth;
-  return {
-    withLining,
-    cloth: meshOf(withLining ? lookedInto(worn).sheets : sheets, pattern.pieces, outer),
-    head: sameHead ? before.head : headMesh(head),
-    headOf: head,
-    extent: extentOf(sheets, head),
-  };
-};
-
-/** Tells one cap from another: the sum of its places, to a hundredth of a millimetre. */
-const capMark = ({ sheets }: WornNow): string => {
-  let sum = 0;
-  for (const { at } of sheets) for (let k = 0; k < at.length; k++) sum += at[k]! * ((k % 97) + 1);
-  return sum.toFixed(2);
-};

@@ -4,8 +4,8 @@ import { type Box, boxUnion } from '../../geometry/box.ts';
 import { add } from '../../geometry/point.ts';
 import { derived } from '../../state/derived.ts';
 import type { Unit } from '../../units.ts';
+import { asMet } from '../as-met.ts';
 import { onTable } from '../on-table.ts';
-import { same } from '../same.ts';
 import { seamOnTable } from '../seam-on-table.ts';
 import type { Chalks } from './chalks.ts';
 import { outlineHash } from './outline-hash.ts';
@@ -85,13 +85,3 @@ export const toPaint = async (
 /** The first view frames all pieces; after that it stays put while they change, unless it is framed and they leave it. */
 const viewOf = ({ view, framed, size }: PaintOrder, bounds: Box): View =>
   view && !(framed && !seesAll(view, size, bounds)) ? view : fitted(bounds, size, FOOT);
-
-/** The specs met last. One that comes over from the page is a copy: what followed from its like is known already. */
-const met: Spec[] = [];
-const MOST_MET = 4;
-
-const asMet = (spec: Spec): Spec => {
-  const known = met.find((other) => same(other, spec)) ?? spec;
-  met.splice(0, met.length, known, ...met.filter((other) => other !== known).slice(0, MOST_MET - 1));
-  return known;
-};
