@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import { stageNames } from '../state/stage.ts';
 import { useStudio } from '../state/studio.ts';
 import { DetailPanel } from './details/DetailPanel.tsx';
@@ -24,7 +24,9 @@ export const App = () => {
   const worn = useStudio((s) => s.worn.place);
   useTheme();
   useUndoKeys();
-  useEffect(keepSheets, []);
+  // What comes after the first picture does not hold it up.
+  const [ready, setReady] = useState(false);
+  useEffect(() => (ready ? keepSheets() : undefined), [ready]);
   return (
     <div className="studio">
       <Header />
@@ -45,7 +47,7 @@ export const App = () => {
         </section>
         <div className="board" data-worn={worn}>
           <div className="on-board">
-            <TableView />
+            <TableView onReady={() => setReady(true)} />
             {stage === 'cloth' && <Fetched part={lay} with={{}} />}
             {stage === 'paper' && <Fetched part={sheetMap} with={{}} />}
           </div>

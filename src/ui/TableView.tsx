@@ -3,7 +3,7 @@ import { useStudio } from '../state/studio.ts';
 import { Table } from './table/Table.tsx';
 
 /** The table, with the last cap that can be sewn, and the ghost of what lay there while a measure is moved. */
-export const TableView = () => {
+export const TableView = ({ onReady }: { readonly onReady: () => void }) => {
   const spec = useStudio((s) => s.good);
   const from = useStudio((s) => s.moving?.from ?? null);
   const unit = useStudio((s) => s.wish.unit);
@@ -20,6 +20,7 @@ export const TableView = () => {
       litSeam={litSeam}
       onChoose={choose}
       onLight={light}
+      onReady={onReady}
     />
   );
 };

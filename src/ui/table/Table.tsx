@@ -11,6 +11,8 @@ import './table.css';
 export interface TableProps extends Wanted {
   readonly onChoose: (id: string | null) => void;
   readonly onLight: (id: string | null) => void;
+  /** Told once: the pieces are painted, or cannot be. */
+  readonly onReady: () => void;
 }
 
 /** The list of pieces, out of sight, follows a change once it has rested this long, ms. */
@@ -20,7 +22,17 @@ const REST = 250;
  * The table where the pieces lie. The canvas is for eyes and hands; the list of buttons says and does the same for
  * keyboards and screen readers. `data-painted` counts pictures and `data-outline` marks the outlines last painted.
  */
-export const Table = ({ spec, ghost, unit, chosen, lit, litSeam, onChoose, onLight }: TableProps) => {
+export const Table = ({
+  spec,
+  ghost,
+  unit,
+  chosen,
+  lit,
+  litSeam,
+  onChoose,
+  onLight,
+  onReady,
+}: TableProps) => {
   const root = useRef<HTMLDivElement>(null);
   const surface = useRef<HTMLDivElement>(null);
   const ground = useRef<HTMLCanvasElement>(null);
@@ -28,13 +40,13 @@ export const Table = ({ spec, ghost, unit, chosen, lit, litSeam, onChoose, onLig
   const desk = useRef<Desk>(null);
   const [caption, setCaption] = useState<PieceWords | null>(null);
   const [failed, setFailed] = useState(false);
-  const told = useRef({ choose: onChoose, light: onLight });
+  const told = useRef({ choose: onChoose, light: onLight, ready: onReady });
   const help = useId();
   const listed = useRested(spec, REST);
 
   useLayoutEffect(() => {
-    told.current = { choose: onChoose, light: onLight };
-  }, [onChoose, onLight]);
+    told.current = { choose: onChoose, light: onLight, ready: onReady };
+  }, [onChoose, onLight, onReady]);
 
   useEffect(() => {
     const elements = {
@@ -47,7 +59,11 @@ export const Table = ({ spec, ghost, unit, chosen, lit, litSeam, onChoose, onLig
       choose: (id) => told.current.choose(id),
       light: (id) => told.current.light(id),
       caption: (words) => setCaption((before) => (same(before, words) ? before : words)),
-      failed: () => setFailed(true),
+      ready: () => told.current.ready(),
+      failed: () => {
+        setFailed(true);
+        told.current.ready();
+      },
     });
     desk.current = opened;
     return () => opened.close();

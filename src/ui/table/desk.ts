@@ -21,6 +21,8 @@ export interface Told {
   readonly light: (id: string | null) => void;
   /** The piece that the picture shows lit or chosen. */
   readonly caption: (words: PieceWords | null) => void;
+  /** The first picture is there. */
+  readonly ready: () => void;
   /** Nothing can be painted. */
   readonly failed: () => void;
 }
@@ -83,6 +85,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
     root.dataset.painted = `${painted}`;
     root.dataset.outline = outline;
     told.caption(caption);
+    if (painted === 1) told.ready();
   };
   const painter = openMaker(startPainter(), { order, show, failed: told.failed });
   const { ask } = painter;
