@@ -33,7 +33,7 @@ for (const style of STYLES)
       const pictures = (await painted()) - count;
       const gaps = await studio.evaluate(() => window.wornFrames);
       // The figures count only if it was painted anew all the while.
-      expect(pictures).toBeGreaterThan(3 * SECONDS);
+      expect(pictures).toBeGreaterThan(2 * SECONDS);
       note({
         subject: `${style} ${what} on a head: between two pictures, graphics in software`,
         median: part(gaps, 0.5),
