@@ -236,6 +236,17 @@ test('a canvas that does not come back gives way to a line drawing', async ({ st
   expect(complaints.splice(0).filter((said) => !contextMessage.test(said))).toEqual([]);
 });
 
+test('what puts caps on heads cannot be fetched: it is drawn instead, and that is said', async ({
+  studio,
+  complaints,
+}) => {
+  await studio.context().route(/dressing\.worker/, (route) => route.abort());
+  await studio.getByRole('button', { name: 'Show it worn' }).click();
+  await expect(worn(studio).getByText(/could not be fetched/)).toBeVisible();
+  await expectDrawn(studio);
+  expect(complaints.splice(0).filter((said) => !/Failed to load/.test(said))).toEqual([]);
+});
+
 test.describe('without WebGL', () => {
   test.beforeEach(({ page }) =>
     page.addInitScript(() => {

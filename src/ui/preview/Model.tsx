@@ -7,6 +7,7 @@ import { openStand, type Stand, type Told } from './stand.ts';
 /** Why there is no model to turn. */
 export const NO_MODEL = 'Drawn, because this browser has no WebGL to show it in space.';
 const LOST = 'Drawn, because the browser has taken its canvas back.';
+const FAILED = 'Drawn, because what shows it in space could not be fetched.';
 
 interface ModelProps {
   readonly swatch: Swatch | null;
@@ -46,6 +47,7 @@ export const Model = ({ swatch, liningSwatch, stand, onNone }: ModelProps) => {
         if (isLost) waiting = setTimeout(() => none.current(LOST), PATIENCE);
         else setOpened((n) => n + 1);
       },
+      failed: () => none.current(FAILED),
     };
     const now = openStand(root.current!, canvas.current!, () => told);
     stand.current = now;

@@ -31,6 +31,8 @@ export interface Told {
   readonly light: (id: string | null) => void;
   /** The picture cannot be painted any more; or it can be again. */
   readonly lost: (isLost: boolean) => void;
+  /** There is nobody to put caps on heads. */
+  readonly failed: () => void;
 }
 
 export interface Stand {
@@ -104,7 +106,7 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
       head = next?.head ?? head;
       paint();
     },
-    failed: () => told().lost(true),
+    failed: () => told().failed(),
   });
   const look = (next: Gaze): void => {
     gaze = { aside: next.aside, above: Math.min(Math.PI / 2, Math.max(-Math.PI / 2, next.above)) };
