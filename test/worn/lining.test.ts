@@ -135,6 +135,30 @@ const lowest = (sheets: readonly Sheet[]): readonly Point3[] => {
   return all.filter(({ z }) => z < least + 1e-6);
 };
 
+/** The shell's triangles by the way they lie round the middle: a line outwards meets only those that lie its way. */
+const WAYS = 90;
+const wayOf = (x: number, y: number): number => ((Math.atan2(y, x) / (2 * Math.PI)) * WAYS + WAYS) % WAYS;
+
+const byWay = (sheets: readonly Sheet[]): readonly (readonly [Float64Array, number, number, number])[][] => {
+  const ways: [Float64Array, number, number, number][][] = Array.from({ length: WAYS }, () => []);
+  for (const sheet of sheets) {
+    const all = trianglesIn(sheet);
+    for (let i = 0; i < all.length; i += 3) {
+      const [a, b, c] = [0, 1, 2].map((n) => 3 * all[i + n]!) as [number, number, number];
+      const first = wayOf(sheet.at[a]!, sheet.at[a + 1]!);
+      // How far on from the first corner the others lie, either way round.
+      const on = [a, b, c].map(
+        (k) => ((wayOf(sheet.at[k]!, sheet.at[k + 1]!) - first + 1.5 * WAYS) % WAYS) - WAYS / 2,
+      );
+      const [from, to] = [Math.floor(first + Math.min(...on)), Math.floor(first + Math.max(...on))];
+      // Over the middle, or nearly so? Then it lies every way.
+      const [start, end] = to - from > WAYS / 3 ? [0, WAYS - 1] : [from, to];
+      for (let way = start; way <= end; way++) ways[(way + WAYS) % WAYS]!.push([sheet.at, a, b, c]);
+    }
+  }
+  return ways;
+};
+
 /**
  * How far a lining is outside its shell where it is farthest, mm: along straight lines from the middle of the cap, by where they
  * meet the shell first (T. Möller and B. Trumbore, Fast, Minimum Storage Ray/Triangle Intersection, 1997).
@@ -144,18 +168,15 @@ const farthestOutside = (lining: readonly Sheet[], shell: readonly Sheet[]): num
   const heights = closed.flatMap(({ at }) => [...at].filter((_, k) => k % 3 === 2));
   const low = Math.min(...heights);
   const from = { x: 0, y: 0, z: low + 0.4 * (Math.max(...heights) - low) };
-  const corners = closed.map((sheet) => ({ sheet, corners: trianglesIn(sheet) }));
+  const ways = byWay(closed);
   let most = 0;
   for (const sheet of lining) {
     for (let k = 0; k < sheet.at.length / 3; k += 11) {
       const p = knotAt(sheet, k);
       const [dx, dy, dz] = [p.x - from.x, p.y - from.y, p.z - from.z];
       let first = Infinity;
-      for (const { sheet: other, corners: all } of corners) {
-        for (let i = 0; i < all.length; i += 3) {
-          const [a, b, c] = [0, 1, 2].map((n) => 3 * all[i + n]!) as [number, number, number];
-          first = Math.min(first, meets(other.at, a, b, c, from, dx, dy, dz));
-        }
+      for (const [at, a, b, c] of ways[Math.floor(wayOf(dx, dy)) % WAYS]!) {
+        first = Math.min(first, meets(at, a, b, c, from, dx, dy, dz));
       }
       most = Math.max(most, (1 - first) * Math.hypot(dx, dy, dz));
     }
