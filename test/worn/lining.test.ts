@@ -9,13 +9,21 @@ import { pieceSeenAt } from '../../src/ui/preview/pick.ts';
 import { assemble } from '../../src/worn/assemble.ts';
 import { axesOf, views } from '../../src/worn/gaze.ts';
 import { giveOf } from '../../src/worn/give.ts';
-import { headCut } from '../../src/worn/head-form.ts';
 import { meshOf, SEEN } from '../../src/worn/mesh.ts';
 import { putOn } from '../../src/worn/put-on.ts';
 import { seamLine } from '../../src/worn/seam-line.ts';
 import { knotAt, type Sheet, trianglesIn } from '../../src/worn/sheet.ts';
 import { HEADS, outlineOf } from '../caps/family.ts';
-import { type Assembled, areaInSpace, assembled, capsOf, gapBetween, lengthOf, styles } from './worn-caps.ts';
+import {
+  type Assembled,
+  areaInSpace,
+  assembled,
+  capsOf,
+  depthInHead,
+  gapBetween,
+  lengthOf,
+  styles,
+} from './worn-caps.ts';
 
 /** The lining of a cap as it is drafted, and on the head; with the shell there. */
 const linedUp = ({ draft, head, values, style, sheets }: Assembled, tilted = false) => {
@@ -107,17 +115,7 @@ for (const style of styles) {
       for (const { cap } of caps) {
         for (const tilted of [false, true]) {
           const { worn, head } = linedUp(cap, tilted);
-          let deepest = 0;
-          for (const { at } of worn) {
-            for (let k = 0; k < at.length; k += 3) {
-              const cut = at[k + 2]! > 0 ? headCut(head, at[k + 2]!) : null;
-              if (cut === null) continue;
-              const reach = Math.hypot(at[k]!, at[k + 1]!);
-              const share = Math.hypot(at[k]! / cut.halfBreadth, at[k + 1]! / cut.halfLength);
-              if (share > 0 && share < 1) deepest = Math.max(deepest, reach / share - reach);
-            }
-          }
-          expect(deepest, cap.title).toBeLessThan(1.3);
+          expect(depthInHead(worn, head), cap.title).toBeLessThan(1.3);
         }
       }
     });

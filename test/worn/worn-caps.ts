@@ -3,6 +3,7 @@ import { fetchStyles } from '../../src/caps/registry.ts';
 import type { CapDraft, Head, Style } from '../../src/caps/style.ts';
 import { between3, distance3, dot3, type Point3, subtract3 } from '../../src/geometry/space.ts';
 import { assemble } from '../../src/worn/assemble.ts';
+import { type HeadForm, headCut } from '../../src/worn/head-form.ts';
 import { knotAt, type Sheet, trianglesIn } from '../../src/worn/sheet.ts';
 import { headIn, WINTER } from '../caps/cloths.ts';
 import { HEADS } from '../caps/family.ts';
@@ -101,4 +102,19 @@ export const areaInSpace = (sheet: Sheet): number => {
     sum += Math.sqrt(Math.max(0, s * (s - a) * (s - b) * (s - c)));
   }
   return sum;
+};
+
+/** How far the deepest knot lies within a head, along its way out from the axis, mm. */
+export const depthInHead = (sheets: readonly Sheet[], head: HeadForm): number => {
+  let deepest = 0;
+  for (const { at } of sheets) {
+    for (let k = 0; k < at.length; k += 3) {
+      const cut = at[k + 2]! > 0 ? headCut(head, at[k + 2]!) : null;
+      if (cut === null) continue;
+      const reach = Math.hypot(at[k]!, at[k + 1]!);
+      const share = Math.hypot(at[k]! / cut.halfBreadth, at[k + 1]! / cut.halfLength);
+      if (share > 0 && share < 1) deepest = Math.max(deepest, reach / share - reach);
+    }
+  }
+  return deepest;
 };
