@@ -12,7 +12,7 @@ import { point, rotate } from '../../src/geometry/point.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
 import type { Unit } from '../../src/units.ts';
 import { crescent, strip, withoutAllowance } from '../pattern/sample-pieces.ts';
-import { cap, wishes } from './caps.ts';
+import { cap, wishesWith } from './caps.ts';
 
 const label = { cap: 'Summer cap', wearer: 'Cornet', finishedGirth: 558.8, date: '2026-11-25' };
 const options = { unit: 'cm' as Unit, halves: false, dimensions: false, label };
@@ -156,7 +156,7 @@ describe('where a label stands', () => {
 
   it('is never on the grain arrow, never outside the cut line, never under 8 point, and leaves out no fact', () => {
     fc.assert(
-      fc.property(wishes, fc.boolean(), fc.constantFrom('cm', 'in'), (values, halves, unit) => {
+      fc.property(wishesWith(), fc.boolean(), fc.constantFrom('cm', 'in'), (values, halves, unit) => {
         for (const d of drawn(cap(values), { halves, unit })) {
           const texts = labelOf(d);
           for (const mark of texts) {
