@@ -13,16 +13,26 @@ import { checkSeams, type SeamReport } from '../pattern/seam-check.ts';
 import { words } from '../words.ts';
 import type { HeadSpec, Spec } from './spec.ts';
 
-/** Everything that follows from a spec. */
-export interface Draft extends CapDraft {
+/** What a style drafts a spec from. */
+export interface Given {
   readonly spec: Spec;
-  /** What the style looked at. */
+  /** What the style looks at. */
   readonly values: Values;
   readonly head: Head;
   readonly turn: TurnOfCloth;
+}
+
+/** Everything that follows from a spec. */
+export interface Draft extends CapDraft, Given {
   /** The pieces as they are cut: larger than they are sewn where the cloth will shrink. */
   readonly cutting: Pattern;
   readonly seams: readonly SeamReport[];
+}
+
+export interface Judged {
+  readonly problems: readonly Problem[];
+  /** Null where a problem stands in the way. */
+  readonly given: Given | null;
 }
 
 export interface Derived {
@@ -33,13 +43,19 @@ export interface Derived {
 
 /** From what the user chose to everything that follows: head, style's rule, pieces, seam check. */
 export const derive = (spec: Spec): Derived => {
+  const { problems, given } = judge(spec);
+  return { problems, draft: given && draftOf(given) };
+};
+
+/** Whether a spec can be drafted: far quicker than drafting it. */
+export const judge = (spec: Spec): Judged => {
   // Is there a head?
   const girth = meanGirth(spec.head.readings);
   const headProblems = problemsOfHead(girth, spec.head);
-  if (girth === null || headProblems.length > 0) return { problems: headProblems, draft: null };
+  if (girth === null || headProblems.length > 0) return { problems: headProblems, given: null };
 
   const wrongCloths = clothProblems(spec.cloths);
-  if (wrongCloths.length > 0) return { problems: wrongCloths, draft: null };
+  if (wrongCloths.length > 0) return { problems: wrongCloths, given: null };
 
   // Can this cap be sewn?
   const style = styleOf(spec.cap.style);
@@ -47,15 +63,15 @@ export const derive = (spec: Spec): Derived => {
   const turn = turnOfCloth(spec.cloths, style.inside(values));
   const head: Head = { ...headOf(girth, spec.head), turn };
   const problems = style.problems(values, head);
-  if (problems.length > 0) return { problems, draft: null };
+  return { problems, given: problems.length > 0 ? null : { spec, values, head, turn } };
+};
 
-  // The pieces, and whether they meet.
-  const draft = style.draft(values, head);
+/** The pieces, and whether they meet. */
+export const draftOf = (given: Given): Draft => {
+  const { spec, values, head } = given;
+  const draft = styleOf(spec.cap.style).draft(values, head);
   const cutting = cutPattern(draft.pattern, spec.cloths);
-  return {
-    problems,
-    draft: { ...draft, spec, values, head, turn, cutting, seams: checkSeams(draft.pattern) },
-  };
+  return { ...draft, ...given, cutting, seams: checkSeams(draft.pattern) };
 };
 
 /** What styles know of a head whose girth is known. */

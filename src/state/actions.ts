@@ -1,7 +1,7 @@
 import type { ParameterValue } from '../caps/parameter.ts';
 import type { Spec } from '../design/spec.ts';
 import type { Unit } from '../units.ts';
-import { derived } from './derived.ts';
+import { canBeSewn } from './derived.ts';
 import { type FieldId, readField, writeField } from './field.ts';
 import type { Stage } from './stage.ts';
 import type { Detail, Studio, Theme } from './state.ts';
@@ -13,28 +13,17 @@ const set = (changed: Partial<Studio>): void => {
   useStudio.setState(changed);
 };
 
-/** The wish and, if it can be drafted, the last good spec with it. */
-export const wishing = (wish: Spec) => (derived(wish).draft === null ? { wish } : { wish, good: wish });
+/** The wish and, if it can be sewn, the last good spec with it. */
+export const wishing = (wish: Spec) => (canBeSewn(wish) ? { wish, good: wish } : { wish });
 
 /**
  * Changes a field while it is being moved: by a slider, or letter by letter. All changes of one field until `settle`
  * are one step of undo, and the table shows what lay there before as a ghost.
  */
-export const change = (field: FieldId, value: ParameterValue): void =>
-  moveTo(field, writeField(get().wish, field, value));
-
-/** Drafts ahead what a change would come to, so that the change itself takes little time. Gives the change. */
-export const foresee = (field: FieldId, value: ParameterValue): (() => void) => {
-  const { wish } = get();
-  const next = writeField(wish, field, value);
-  derived(next);
-  // Has something else been changed meanwhile?
-  return () => (get().wish === wish ? moveTo(field, next) : change(field, value));
-};
-
-const moveTo = (field: FieldId, wish: Spec): void => {
+export const change = (field: FieldId, value: ParameterValue): void => {
   if (get().moving?.field !== field) settle();
   const before = get();
+  const wish = writeField(before.wish, field, value);
   if (wish === before.wish) return;
   set({ ...wishing(wish), moving: before.moving ?? { field, from: before.good } });
   // The first change is the step; those that follow are part of it.

@@ -2,7 +2,7 @@ import type { Values } from '../caps/parameter.ts';
 import { fetchStyle, type StyleId, styleOf } from '../caps/registry.ts';
 import { valuesFor } from '../design/change-style.ts';
 import { settle, wishing } from './actions.ts';
-import { derived } from './derived.ts';
+import { judged } from './derived.ts';
 import { useStudio } from './studio.ts';
 
 const get = useStudio.getState;
@@ -14,7 +14,7 @@ export const putStyle = async (id: StyleId): Promise<void> => {
     const style = await fetchStyle(id);
     settle();
     const { wish, good } = get();
-    const head = derived(good).draft?.head ?? null;
+    const head = judged(good).given?.head ?? null;
     const values = valuesFor(style, wish.cap.values, styleOf(wish.cap.style), head);
     const cap = { ...wish.cap, style: id, values };
     set(wishing({ ...wish, cap }));

@@ -2,7 +2,7 @@ import { isStyleId, type StyleId } from '../caps/registry.ts';
 import { decodeSpec, encodeSpec, type SavedSpec } from '../design/decode.ts';
 import { decodeHeads } from '../design/decode-head.ts';
 import type { HeadSpec } from '../design/spec.ts';
-import { derived } from './derived.ts';
+import { canBeSewn } from './derived.ts';
 import { decodeShelf, isCapId, type Shelved } from './shelved.ts';
 import { type Stage, stages } from './stage.ts';
 import type { Studio, Theme, Ticks } from './state.ts';
@@ -86,11 +86,11 @@ const decodeTicks = (data: unknown, caps: readonly number[]): Ticks =>
 
 const isTick = (id: unknown): id is string => typeof id === 'string' && id.length < 80;
 
-/** The wish itself if it drafts, else what drafted last, else the demo. The wish keeps its own identity, so that it is derived once. */
+/** The wish itself if it can be sewn, else what could be last, else the demo. The wish keeps its own identity, so that it is drafted once. */
 const lastGood = (wish: Studio['wish'], saved: unknown, first: Studio): Studio['good'] => {
-  if (derived(wish).draft !== null) return wish;
+  if (canBeSewn(wish)) return wish;
   const { spec } = decodeSpec(saved);
-  return derived(spec).draft === null ? first.good : spec;
+  return !canBeSewn(spec) ? first.good : spec;
 };
 
 const noticeOf = (repaired: readonly string[]): string | null => {

@@ -3,7 +3,7 @@ import { decodeSpec, encodeSpec, type SavedSpec } from '../design/decode.ts';
 import { freeName, newCap } from '../design/new-cap.ts';
 import type { HeadSpec, Spec } from '../design/spec.ts';
 import { settle, wishing } from './actions.ts';
-import { derived } from './derived.ts';
+import { canBeSewn } from './derived.ts';
 import { stylesKept } from './kept.ts';
 import { MOST_CAPS, type SavedCap, type Shelved, savedName } from './shelved.ts';
 import type { Studio } from './state.ts';
@@ -35,7 +35,7 @@ export const openShelved = (cap: Shelved): Promise<Opened> => {
 const readShelved = async (cap: Shelved): Promise<Opened> => {
   await Promise.all(stylesKept(cap).map(fetchStyle));
   const wish = decodeSpec(cap.wish).spec;
-  return { wish, good: derived(wish).draft === null ? decodeSpec(cap.good).spec : wish };
+  return { wish, good: !canBeSewn(wish) ? decodeSpec(cap.good).spec : wish };
 };
 
 /** Takes a cap from the shelf to the table; the one that lay there goes on the shelf. Paper and unit stay. */

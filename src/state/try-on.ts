@@ -2,7 +2,7 @@ import type { ParameterValue, Values } from '../caps/parameter.ts';
 import { cardOf, withCard, withNote } from '../design/head-cards.ts';
 import type { FitNote, Spec } from '../design/spec.ts';
 import { settle } from './actions.ts';
-import { derived } from './derived.ts';
+import { canBeSewn } from './derived.ts';
 import type { FieldId } from './field.ts';
 import { useStudio } from './studio.ts';
 
@@ -55,5 +55,5 @@ export const keepFit = (values: Readonly<Record<string, ParameterValue>>, note: 
 const changed = (wish: Spec, values: Partial<Values>): Spec | null => {
   const cap = { ...wish.cap, values: { ...wish.cap.values, ...(values as Values) } };
   const next = { ...wish, cap };
-  return derived(next).draft === null ? null : next;
+  return !canBeSewn(next) ? null : next;
 };

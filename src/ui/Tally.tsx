@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react';
-import { derived } from '../state/derived.ts';
 import type { Detail } from '../state/state.ts';
 import { useStudio } from '../state/studio.ts';
 import { useFirstInTheWay } from '../state/use-problems.ts';
@@ -8,22 +7,21 @@ import { openDetail } from './details/DetailPanel.tsx';
 import { useSheets } from './paper/use-sheets.ts';
 import { Said } from './Said.tsx';
 import { walkTo, walkToField } from './stages/forms.ts';
+import { useInShort } from './use-in-short.ts';
 
 /** The numbers that matter, always in sight. Each opens how it comes about. */
 export const Tally = () => {
-  const draft = useStudio((s) => derived(s.good).draft);
+  const cap = useInShort();
   const stopped = useStudio((s) => s.wish !== s.good);
-  if (draft === null) return null;
-  const { finishedGirth, facts, seams } = draft;
-  const meeting = seams.filter((seam) => seam.meets).length;
+  if (cap === null) return null;
   return (
     <section className="tally" aria-label="The tally">
       {stopped && <Stopped />}
-      <Item detail="inside" name="Inside" figure={words`${mm(finishedGirth)}`} />
-      {facts.map(({ id, name, figure }) => (
+      <Item detail="inside" name="Inside" figure={words`${mm(cap.finishedGirth)}`} />
+      {cap.facts.map(({ id, name, figure }) => (
         <Item key={id} detail={`fact.${id}`} name={name} figure={figure} />
       ))}
-      <Item detail="seams" figure={[`${meeting} of ${seams.length}`]} name="seams meet" after />
+      <Item detail="seams" figure={[`${cap.meeting} of ${cap.seams}`]} name="seams meet" after />
       <Sheets />
       <Item detail="piece" name="Show the arithmetic" />
     </section>

@@ -3,8 +3,7 @@ const ENOUGH = 4;
 
 type Work = () => void;
 
-/** What follows from work that is done, what is ready to be painted, and what is new. */
-const following: Work[] = [];
+/** What is ready to be painted, and what is new. */
 const paints: Work[] = [];
 const fresh: Work[] = [];
 /** How many things are being made beside the page. */
@@ -12,32 +11,26 @@ let awaited = 0;
 let frame = 0;
 
 /**
- * Does a piece of work in the next frame, and what it asks for in turn in the same frame if there is time. On a slow
- * machine drafting, drawing and painting thus take turns, and no frame holds up the hand for long.
- */
-export const inFrame = (work: Work): void => {
-  following.push(work);
-  ask();
-};
-
-/**
- * Paints once all that follows from earlier work is done, and in one frame with whatever else is to be painted: two views
- * of a cap that both asked are never seen one without the other, however slow the machine.
+ * Paints in the next frame, with whatever else is to be painted, once nothing is being made any more: two views of a cap that
+ * both asked are never seen one without the other, however slow the machine.
  */
 export const paintInFrame = (paint: Work): void => {
   paints.push(paint);
   ask();
 };
 
-/** Does a piece of work once all that follows from earlier work is done: a new wish is taken up when the last one is painted. */
+/**
+ * Takes up something new once all is painted that was begun: in the same frame if there is time. On a slow machine work and
+ * painting thus take turns, and no frame holds up the hand for long.
+ */
 export const inFrameAfterAll = (work: Work): void => {
   fresh.push(work);
   ask();
 };
 
 /**
- * Says that something to be painted is being made beside the page: until it is there, nothing is painted and no new work is
- * begun. Gives how to say that it is there.
+ * Says that something to be painted is being made beside the page: until it is there, nothing is painted and nothing new is
+ * taken up. Gives how to say that it is there.
  */
 export const awaitInFrame = (): (() => void) => {
   awaited += 1;
@@ -53,7 +46,7 @@ export const awaitInFrame = (): (() => void) => {
 
 /** Takes back what was asked for and has not been done yet. */
 export const notInFrame = (work: Work): void => {
-  for (const list of [following, paints, fresh]) {
+  for (const list of [paints, fresh]) {
     const at = list.indexOf(work);
     if (at >= 0) list.splice(at, 1);
   }
@@ -65,7 +58,7 @@ const ask = (): void => {
   mark(true);
 };
 
-const isWorkLeft = (): boolean => following.length > 0 || (awaited === 0 && paints.length + fresh.length > 0);
+const isWorkLeft = (): boolean => awaited === 0 && paints.length + fresh.length > 0;
 
 /** The page says of itself whether what was asked for has yet to be painted: whoever looks at it can wait for that. */
 const mark = (busy: boolean): void => void document.body.toggleAttribute('data-busy', busy);
@@ -73,8 +66,7 @@ const mark = (busy: boolean): void => void document.body.toggleAttribute('data-b
 const workOn = (): void => {
   const begun = performance.now();
   try {
-    do workOnce();
-    while (isWorkLeft() && performance.now() - begun < ENOUGH);
+    while (isWorkLeft() && performance.now() - begun < ENOUGH) workOnce();
   } finally {
     frame = isWorkLeft() ? requestAnimationFrame(workOn) : 0;
     if (frame === 0 && awaited === 0) mark(false);
@@ -82,9 +74,6 @@ const workOn = (): void => {
 };
 
 const workOnce = (): void => {
-  const next = following.shift();
-  if (next) next();
-  else if (awaited > 0) return;
-  else if (paints.length > 0) while (paints.length > 0) paints.shift()?.();
+  if (paints.length > 0) while (paints.length > 0) paints.shift()?.();
   else fresh.shift()?.();
 };

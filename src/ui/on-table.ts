@@ -5,7 +5,7 @@ import type { PieceDrawing } from '../drawing/drawing.ts';
 import { rowsOf, withRows } from '../guide/rows.ts';
 import type { Allowances, Pattern } from '../pattern/pattern.ts';
 import type { Piece } from '../pattern/piece.ts';
-import { derived } from '../state/derived.ts';
+import { drafted } from '../state/derived.ts';
 import type { Unit } from '../units.ts';
 import { same } from './same.ts';
 
@@ -18,7 +18,7 @@ const drawn: Readonly<Record<Unit, WeakMap<Spec, readonly Placed[]>>> = {
 export const onTable = (spec: Spec, unit: Unit): readonly Placed[] => {
   const before = drawn[unit].get(spec);
   if (before) return before;
-  const { draft } = derived(spec);
+  const draft = drafted(spec);
   if (draft === null) return [];
   const pieces = withRows(draft.cutting.pieces, rowsOf({ ...draft, cloths: spec.cloths }));
   const now = arrange(drawPieces({ ...draft.cutting, pieces }, unit));

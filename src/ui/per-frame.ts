@@ -1,39 +1,24 @@
 import { flushSync } from 'react-dom';
-import { inFrame, inFrameAfterAll, notInFrame } from './frames.ts';
+import { inFrameAfterAll, notInFrame } from './frames.ts';
 
-/**
- * Hands on the latest value at most once a frame, in two pieces of work: `prepare` does what takes time and gives what is
- * left to do, after which the screen follows at once. `flush` hands on at once what is still waiting.
- */
+/** Hands on the latest value at most once a frame, after which the screen follows at once; `flush` hands on now what still waits. */
 export const perFrame = <T>(
-  prepare: (value: T) => () => void,
+  act: (value: T) => void,
 ): { readonly push: (value: T) => void; readonly flush: () => void } => {
   let waiting: { readonly value: T } | null = null;
-  let prepared: (() => void) | null = null;
-  const begin = () => {
+  const handOn = () => {
     const next = waiting;
     waiting = null;
-    if (next === null) return;
-    prepared = prepare(next.value);
-    inFrame(finish);
-  };
-  const finish = () => {
-    const act = prepared;
-    prepared = null;
-    if (act) flushSync(act);
+    if (next !== null) flushSync(() => act(next.value));
   };
   return {
     push: (value) => {
-      if (waiting === null) inFrameAfterAll(begin);
+      if (waiting === null) inFrameAfterAll(handOn);
       waiting = { value };
     },
     flush: () => {
-      notInFrame(begin);
-      notInFrame(finish);
-      finish();
-      const next = waiting;
-      waiting = null;
-      if (next) flushSync(prepare(next.value));
+      notInFrame(handOn);
+      handOn();
     },
   };
 };

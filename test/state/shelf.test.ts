@@ -22,14 +22,13 @@ const reload = () => {
 
 describe('the shelf of a first visit', () => {
   it('holds caps of the demo band, each of which can be sewn as it is', async () => {
-    const { now, openShelved, derived } = await open();
+    const { now, openShelved, judged, drafted } = await open();
     expect(now().shelf).toHaveLength(3);
     for (const cap of now().shelf) {
       const { wish, good } = await openShelved(cap);
       expect(good).toBe(wish);
-      const { problems, draft } = derived(wish);
-      expect(problems).toEqual([]);
-      expect(draft!.seams.filter(({ meets }) => !meets)).toEqual([]);
+      expect(judged(wish).problems).toEqual([]);
+      expect(drafted(wish)!.seams.filter(({ meets }) => !meets)).toEqual([]);
     }
   });
 });

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { awaitInFrame, inFrame, inFrameAfterAll, notInFrame, paintInFrame } from '../../src/ui/frames.ts';
+import { awaitInFrame, inFrameAfterAll, notInFrame, paintInFrame } from '../../src/ui/frames.ts';
 
 /** A screen that draws a frame when it is told to, with a clock of its own. */
 let frames: (() => void)[] = [];
@@ -34,47 +34,33 @@ describe('work in frames', () => {
   });
 
   it('is all done in one frame where it takes little time', () => {
-    inFrame(work('draft', 1, () => inFrame(work('draw', 1, () => inFrame(work('paint', 1))))));
+    paintInFrame(work('paint', 1));
+    inFrameAfterAll(work('a new wish', 1, () => paintInFrame(work('paint it', 1))));
     nextFrame();
-    expect(done).toEqual(['draft', 'draw', 'paint']);
+    expect(done).toEqual(['paint', 'a new wish', 'paint it']);
     expect(frames).toEqual([]);
   });
 
   it('is done in turns, a frame for each, where it takes long', () => {
-    inFrame(work('draft', 10, () => inFrame(work('paint', 10))));
+    paintInFrame(work('paint', 10));
+    inFrameAfterAll(work('a new wish', 10));
     nextFrame();
-    expect(done).toEqual(['draft']);
+    expect(done).toEqual(['paint']);
     nextFrame();
-    expect(done).toEqual(['draft', 'paint']);
+    expect(done).toEqual(['paint', 'a new wish']);
     expect(frames).toEqual([]);
   });
 
-  it('ends one picture before it begins the next', () => {
-    const draft = (name: string) =>
-      work(`draft ${name}`, 10, () =>
-        inFrame(work(`draw ${name}`, 10, () => inFrame(work(`paint ${name}`, 10)))),
-      );
-    inFrameAfterAll(draft('one'));
+  it('paints two views of a cap in one frame, however long each takes to be made', () => {
+    const [table, worn] = [awaitInFrame(), awaitInFrame()];
+    paintInFrame(work('paint the table', 10));
+    table();
     nextFrame();
-    inFrameAfterAll(draft('two'));
-    for (let i = 0; i < 5; i++) nextFrame();
-    expect(done).toEqual(['draft one', 'draw one', 'paint one', 'draft two', 'draw two', 'paint two']);
-  });
-
-  it('paints two views of a cap in one frame, however long each takes to make ready', () => {
-    inFrame(
-      work('draft', 10, () => {
-        inFrame(work('draw', 10, () => paintInFrame(work('paint the table', 10))));
-        inFrame(work('put on', 10, () => paintInFrame(work('paint it worn', 10))));
-      }),
-    );
-    const frameByFrame: string[][] = [];
-    while (frames.length > 0) {
-      const before = done.length;
-      nextFrame();
-      frameByFrame.push(done.slice(before));
-    }
-    expect(frameByFrame).toEqual([['draft'], ['draw'], ['put on'], ['paint the table', 'paint it worn']]);
+    expect(done).toEqual([]);
+    paintInFrame(work('paint it worn', 10));
+    worn();
+    nextFrame();
+    expect(done).toEqual(['paint the table', 'paint it worn']);
   });
 
   it('paints the last wish before it begins a new one, and what is left when a painter fails', () => {
@@ -90,24 +76,25 @@ describe('work in frames', () => {
 
   it('can be taken back', () => {
     const no = work('no', 1);
-    for (const asked of [inFrame, paintInFrame, inFrameAfterAll]) {
+    for (const asked of [paintInFrame, inFrameAfterAll]) {
       asked(no);
       notInFrame(no);
     }
-    inFrame(work('yes', 1));
+    paintInFrame(work('yes', 1));
     nextFrame();
     expect(done).toEqual(['yes']);
   });
 
   it('is told by the page for as long as any is left', () => {
-    inFrame(work('draft', 10, () => inFrame(work('paint', 10))));
+    paintInFrame(work('paint', 10));
+    inFrameAfterAll(work('a new wish', 10));
     expect(busy).toBe(true);
     nextFrame();
     expect(busy).toBe(true);
     nextFrame();
     expect(busy).toBe(false);
     const no = work('no', 1);
-    inFrame(no);
+    paintInFrame(no);
     expect(busy).toBe(true);
     notInFrame(no);
     nextFrame();
@@ -115,13 +102,13 @@ describe('work in frames', () => {
   });
 
   it('goes on after a piece of it has failed', () => {
-    inFrame(() => {
+    paintInFrame(() => {
       throw new Error('a slip');
     });
-    inFrame(work('paint', 1));
+    inFrameAfterAll(work('a new wish', 1));
     expect(nextFrame).toThrow('a slip');
     nextFrame();
-    expect(done).toEqual(['paint']);
+    expect(done).toEqual(['a new wish']);
     expect(busy).toBe(false);
   });
 
@@ -129,15 +116,14 @@ describe('work in frames', () => {
     const here = awaitInFrame();
     paintInFrame(work('the worn view', 1));
     inFrameAfterAll(work('a new wish', 1));
-    inFrame(work('what follows', 1));
     nextFrame();
     nextFrame();
-    expect(done).toEqual(['what follows']);
+    expect(done).toEqual([]);
     expect(busy).toBe(true);
     paintInFrame(work('the table', 1));
     here();
     nextFrame();
-    expect(done).toEqual(['what follows', 'the worn view', 'the table', 'a new wish']);
+    expect(done).toEqual(['the worn view', 'the table', 'a new wish']);
     expect(busy).toBe(false);
   });
 

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { derived } from '../../state/derived.ts';
+import { drafted } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { fileName, hand } from '../hand.ts';
 import { today } from '../today.ts';
@@ -13,7 +13,7 @@ export const LayDownload = () => {
   const [work, setWork] = useState<Work>('resting');
   const start = async (): Promise<void> => {
     const { good, wish } = useStudio.getState();
-    const { draft } = derived(good);
+    const draft = drafted(good);
     if (draft === null) return;
     setWork('working');
     try {

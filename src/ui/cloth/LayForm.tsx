@@ -5,7 +5,7 @@ import { layName } from '../../cloth/lay-name.ts';
 import { clothNames } from '../../drawing/cut-words.ts';
 import type { Cloth } from '../../pattern/piece.ts';
 import { put } from '../../state/actions.ts';
-import { derived } from '../../state/derived.ts';
+import { drafted } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { mm, ratio, words } from '../../words.ts';
 import { Measure } from '../controls/Measure.tsx';
@@ -75,7 +75,7 @@ const FOLDED = {
 
 const Which = ({ chosen }: { readonly chosen: Cloth }) => {
   const name = useId();
-  const pieces = useStudio((s) => derived(s.good).draft?.cutting.pieces);
+  const pieces = useStudio((s) => drafted(s.good)?.cutting.pieces);
   const used = (Object.keys(clothNames) as readonly Cloth[]).filter((cloth) =>
     pieces?.some(({ cuts }) => cuts.some((cut) => cut.cloth === cloth)),
   );

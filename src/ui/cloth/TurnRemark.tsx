@@ -1,11 +1,11 @@
-import { derived } from '../../state/derived.ts';
+import { drafted } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { mm, thickness, words } from '../../words.ts';
 import { Said } from '../Said.tsx';
 
 /** What the thickness of the cloth does to the girth, in plain sight. */
 export const TurnRemark = () => {
-  const draft = useStudio((s) => derived(s.good).draft);
+  const draft = useStudio((s) => drafted(s.good));
   if (draft === null || draft.turn.shell === 0) return null;
   const { finishedGirth, turn } = draft;
   return (

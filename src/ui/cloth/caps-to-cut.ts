@@ -3,7 +3,7 @@ import type { LayCap } from '../../cloth/lay-wish.ts';
 import type { Draft } from '../../design/derive.ts';
 import type { Spec } from '../../design/spec.ts';
 import type { SeamReport } from '../../pattern/seam-check.ts';
-import { derived } from '../../state/derived.ts';
+import { drafted } from '../../state/derived.ts';
 import { openShelved } from '../../state/shelf.ts';
 import type { Shelved } from '../../state/shelved.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -34,7 +34,7 @@ export const capsToCut = async ({ here, besides }: CapCounts): Promise<CapsToCut
   const caps: CapToCut[] = [];
   const unsewn: string[] = [];
   const take = (spec: Spec, count: number): void => {
-    const { draft } = derived(spec);
+    const draft = drafted(spec);
     if (draft === null) unsewn.push(spec.cap.name);
     else caps.push(cut(draft, count));
   };

@@ -5,7 +5,7 @@ import type {
   LengthParameter,
   RatioParameter,
 } from '../../caps/parameter.ts';
-import { foresee, put, settle } from '../../state/actions.ts';
+import { change, put, settle } from '../../state/actions.ts';
 import type { FieldId } from '../../state/field.ts';
 import { useStudio } from '../../state/studio.ts';
 import { perFrame } from '../per-frame.ts';
@@ -32,7 +32,7 @@ export const Track = ({ field, parameter, notation, value, id, describedBy, wron
   const input = useRef<HTMLInputElement>(null);
   const held = useRef(false);
   const unit = useStudio((s) => s.wish.unit);
-  const moves = useMemo(() => perFrame((to: number) => foresee(field, to)), [field]);
+  const moves = useMemo(() => perFrame((to: number) => change(field, to)), [field]);
 
   useLayoutEffect(() => {
     const { current } = input;

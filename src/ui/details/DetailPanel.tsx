@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { Draft } from '../../design/derive.ts';
 import { open } from '../../state/actions.ts';
-import { derived } from '../../state/derived.ts';
+import { drafted } from '../../state/derived.ts';
 import type { Detail } from '../../state/state.ts';
 import { useStudio } from '../../state/studio.ts';
 import { Fetched, part } from '../Fetched.tsx';
@@ -31,7 +31,7 @@ const titleOf = (detail: Detail, { facts }: Draft): string | null =>
 /** How a number of the tally comes about, or the shelf, beside the table. Escape closes it. */
 export const DetailPanel = () => {
   const detail = useStudio((s) => s.detail);
-  const draft = useStudio((s) => derived(s.good).draft);
+  const draft = useStudio((s) => (s.detail === null ? null : drafted(s.good)));
   const heading = useRef<HTMLHeadingElement>(null);
   // The focus goes to what was opened, and back to where it came from when that is closed.
   useEffect(() => {

@@ -6,7 +6,7 @@ import type { PaperSpec } from '../../print/paper.ts';
 import { paperProblems } from '../../print/paper-problems.ts';
 import type { SheetSet } from '../../print/sheet.ts';
 import { sheetsOf } from '../../print/sheets.ts';
-import { derived } from '../../state/derived.ts';
+import { drafted } from '../../state/derived.ts';
 import type { Unit } from '../../units.ts';
 
 /** A cap to be laid out, the paper as wished, and what the sheets say of the day. */
@@ -29,7 +29,7 @@ export const sheetsFor = async ({
   pictured,
 }: SheetsOrder): Promise<SheetSet | null> => {
   await fetchStyle(spec.cap.style);
-  const { draft } = derived(spec);
+  const draft = drafted(spec);
   if (draft === null || paperProblems(paper).length > 0) return null;
   const facts = {
     cap: spec.cap.name.trim(),

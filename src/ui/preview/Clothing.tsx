@@ -1,10 +1,9 @@
 import { type ChangeEvent, useId, useState } from 'react';
 import { putWorn } from '../../state/actions.ts';
-import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { type Weave, weaves } from '../../state/worn-wish.ts';
+import { useInShort } from '../use-in-short.ts';
 import type { Swatch } from './scene.ts';
-import { isLined } from './worn-now.ts';
 
 const weaveNames: Readonly<Record<Weave, string>> = {
   plain: 'Plain',
@@ -26,10 +25,7 @@ interface Props {
 /** What the cloths look like: a colour and a weave, or a photo of the cloth itself, laid along the grain of each piece. */
 export const Clothing = ({ swatches, onSwatch }: Props) => {
   const { colour, weave, lining } = useStudio((s) => s.worn);
-  const lined = useStudio((s) => {
-    const { draft } = derived(s.good);
-    return draft !== null && isLined(draft.pattern);
-  });
+  const lined = useInShort()?.lined ?? false;
   const cloth = useId();
   return (
     <div className="clothing">

@@ -1,8 +1,9 @@
+import { isLined } from '../../caps/is-lined.ts';
 import { liningOf } from '../../caps/lining-of.ts';
 import { styleOf } from '../../caps/registry.ts';
 import type { Spec } from '../../design/spec.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
-import { derived } from '../../state/derived.ts';
+import { drafted } from '../../state/derived.ts';
 import { assemble } from '../../worn/assemble.ts';
 import { putOn, type Worn } from '../../worn/put-on.ts';
 import { seamLine } from '../../worn/seam-line.ts';
@@ -26,7 +27,7 @@ let last: { readonly spec: Spec; readonly tilted: boolean; readonly worn: WornNo
 /** The cap of a spec on the head of that spec; null where it cannot be drafted. The last one is kept. */
 export const wornNow = (spec: Spec, tilted: boolean): WornNow | null => {
   if (last?.spec === spec && last.tilted === tilted) return last.worn;
-  const { draft } = derived(spec);
+  const draft = drafted(spec);
   if (draft === null) return null;
   const form = styleOf(spec.cap.style).form(draft.values, draft.head);
   const { pattern } = draft;
@@ -50,10 +51,6 @@ export const wornNow = (spec: Spec, tilted: boolean): WornNow | null => {
 };
 
 const NO_LINING: readonly Sheet[] = [];
-
-/** Whether a crown has a lining; a band's facing alone is none. */
-export const isLined = ({ pieces }: Pattern): boolean =>
-  pieces.some(({ id }) => id.startsWith('lining') && id !== 'liningBand');
 
 /** A cap as one looks into it: its sheets with those of its lining, which from elsewhere are hidden. */
 export const lookedInto = (worn: WornNow): WornNow => ({

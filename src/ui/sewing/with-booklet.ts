@@ -1,6 +1,6 @@
 import { withBooklet } from '../../print/booklet/booklet.ts';
 import type { SheetSet } from '../../print/sheet.ts';
-import { derived } from '../../state/derived.ts';
+import { drafted } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { bookletContent } from './booklet-content.ts';
 import { guideNow } from './guide-now.ts';
@@ -8,6 +8,6 @@ import { guideNow } from './guide-now.ts';
 /** The sheets of the pattern with the order of work of the same cap after them. */
 export const sheetsWithBooklet = (set: SheetSet): SheetSet => {
   const { good, wish } = useStudio.getState();
-  const { draft } = derived(good);
+  const draft = drafted(good);
   return draft === null ? set : withBooklet(set, bookletContent(draft, guideNow(draft), wish.unit));
 };

@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { styleOf } from '../../caps/registry.ts';
 import type { Spec } from '../../design/spec.ts';
 import { meanGirth } from '../../head/girth.ts';
-import { derived } from '../../state/derived.ts';
+import { drafted } from '../../state/derived.ts';
 import { removeFromShelf, takeToTable } from '../../state/shelf.ts';
 import { type Shelved, savedName } from '../../state/shelved.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -61,7 +61,7 @@ export const CapOnTable = () => {
 const nameOf = (name: string): string => (name.trim() === '' ? 'A cap without a name' : name);
 
 const Sketch = ({ spec }: { readonly spec: Spec }) => {
-  const { draft } = derived(spec);
+  const draft = drafted(spec);
   const style = styleOf(spec.cap.style);
   const form = useMemo(() => draft && style.form(draft.values, draft.head), [style, draft]);
   return form && <FormSketch form={form} />;

@@ -1,7 +1,7 @@
 import { clothNames } from '../../drawing/cut-words.ts';
 import type { Cloth, Cut, Piece } from '../../pattern/piece.ts';
 import { choose, light } from '../../state/actions.ts';
-import { derived } from '../../state/derived.ts';
+import { drafted } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { AllowanceAdvice } from '../cloth/AllowanceAdvice.tsx';
 import { ClothForm } from '../cloth/ClothForm.tsx';
@@ -16,7 +16,7 @@ interface Row {
 
 /** What to cut, cloth by cloth. */
 export const ClothStage = () => {
-  const pieces = useStudio((s) => derived(s.good).draft?.cutting.pieces ?? []);
+  const pieces = useStudio((s) => drafted(s.good)?.cutting.pieces ?? []);
   const cloths = Object.keys(clothNames) as readonly Cloth[];
   return (
     <>

@@ -1,11 +1,11 @@
-import { derived } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { mm, radians, words } from '../../words.ts';
 import { Said } from '../Said.tsx';
+import { useInShort } from '../use-in-short.ts';
 
 /** What the app can say of a bought visor insert: how it meets the band it is sewn to, and how it will slope. */
 export const InsertFit = () => {
-  const fit = useStudio((s) => derived(s.good).draft?.insert ?? null);
+  const fit = useInShort()?.insert ?? null;
   const wished = useStudio((s) => s.wish.cap.values.visorSource === 'insert');
   if (fit === null || !wished) return null;
   const apart = Math.abs(fit.difference);

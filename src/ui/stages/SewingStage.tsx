@@ -3,7 +3,7 @@ import type { Draft } from '../../design/derive.ts';
 import { CHILD } from '../../guide/for-a-child.ts';
 import { timeWords } from '../../guide/time.ts';
 import { light, lightSeam } from '../../state/actions.ts';
-import { derived } from '../../state/derived.ts';
+import { drafted } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { ticksNow, untick } from '../../state/ticks.ts';
 import { BookletDownload } from '../sewing/BookletDownload.tsx';
@@ -17,7 +17,7 @@ import '../styles/sewing.css';
 
 /** The order of work, step by step, with the wearer's own numbers. */
 export const SewingStage = () => {
-  const draft = useStudio((s) => derived(s.good).draft);
+  const draft = useStudio((s) => drafted(s.good));
   return draft === null ? null : <Sewing draft={draft} />;
 };
 

@@ -2,7 +2,7 @@ import { useEffect, useId, useMemo, useState } from 'react';
 import { fetchStyles, isStyleId, styleOf } from '../../caps/registry.ts';
 import type { Head, Style } from '../../caps/style.ts';
 import { putStyle, putValues } from '../../state/cap-actions.ts';
-import { derived } from '../../state/derived.ts';
+import { judged } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { FormSketch } from '../FormSketch.tsx';
 import { styleSketch } from './style-sketch.ts';
@@ -15,7 +15,7 @@ export const StyleChooser = () => {
   }, []);
   const name = useId();
   const chosen = useStudio((s) => s.wish.cap.style);
-  const head = useStudio((s) => derived(s.good).draft?.head ?? null);
+  const head = useStudio((s) => judged(s.good).given?.head ?? null);
   if (head === null) return null;
   return (
     <>

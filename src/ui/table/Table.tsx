@@ -1,11 +1,13 @@
 import { type KeyboardEvent, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
+import { atRest } from '../at-rest.ts';
+import { onTable } from '../on-table.ts';
 import { same } from '../same.ts';
-import { useRested } from '../use-rested.ts';
+import { tellInShort } from '../use-in-short.ts';
 import { Caption } from './Caption.tsx';
 import { type Desk, openDesk, type Wanted } from './desk.ts';
 import { strokeOf } from './keys.ts';
 import { PieceList } from './PieceList.tsx';
-import type { PieceWords } from './piece-words.ts';
+import { type PieceWords, pieceWords } from './piece-words.ts';
 import './table.css';
 
 export interface TableProps extends Wanted {
@@ -38,11 +40,11 @@ export const Table = ({
   const ground = useRef<HTMLCanvasElement>(null);
   const pieces = useRef<HTMLCanvasElement>(null);
   const desk = useRef<Desk>(null);
+  const [listed, setListed] = useState<readonly PieceWords[]>([]);
   const [caption, setCaption] = useState<PieceWords | null>(null);
   const [failed, setFailed] = useState(false);
   const told = useRef({ choose: onChoose, light: onLight, ready: onReady });
   const help = useId();
-  const listed = useRested(spec, REST);
 
   useLayoutEffect(() => {
     told.current = { choose: onChoose, light: onLight, ready: onReady };
@@ -55,10 +57,15 @@ export const Table = ({
       ground: ground.current!,
       pieces: pieces.current!,
     };
+    const list = atRest((now: readonly PieceWords[]) => setListed(now), REST);
     const opened = openDesk(elements, {
       choose: (id) => told.current.choose(id),
       light: (id) => told.current.light(id),
-      caption: (words) => setCaption((before) => (same(before, words) ? before : words)),
+      pieces: (pieces, named) => {
+        list.push(pieces);
+        setCaption((before) => (same(before, named) ? before : named));
+      },
+      inShort: tellInShort,
       ready: () => told.current.ready(),
       failed: () => {
         setFailed(true);
@@ -66,7 +73,10 @@ export const Table = ({
       },
     });
     desk.current = opened;
-    return () => opened.close();
+    return () => {
+      opened.close();
+      list.stop();
+    };
   }, []);
 
   useEffect(() => {
@@ -102,7 +112,12 @@ export const Table = ({
           The pieces cannot be painted. Please reload the page, or bring this browser up to date.
         </p>
       )}
-      <PieceList spec={listed} unit={unit} chosen={chosen} onChoose={onChoose} onLight={onLight} />
+      <PieceList
+        pieces={failed ? onTable(spec, unit).map(({ drawing }) => pieceWords(drawing, unit)) : listed}
+        chosen={chosen}
+        onChoose={onChoose}
+        onLight={onLight}
+      />
       <div className="table-foot">
         <Caption words={caption} />
         <div className="table-view">

@@ -1,6 +1,7 @@
 import { type Box, boxUnion } from '../../geometry/box.ts';
 import { contains } from '../../geometry/inside.ts';
 import { type Point, point, subtract } from '../../geometry/point.ts';
+import type { InShort } from '../in-short.ts';
 import { openMaker } from '../maker.ts';
 import { onTable } from '../on-table.ts';
 import { type Chalks, readChalks, watchChalks } from './chalks.ts';
@@ -19,8 +20,10 @@ export type Wanted = Pick<PaintOrder, 'spec' | 'ghost' | 'unit' | 'chosen' | 'li
 export interface Told {
   readonly choose: (id: string | null) => void;
   readonly light: (id: string | null) => void;
-  /** The piece that the picture shows lit or chosen. */
-  readonly caption: (words: PieceWords | null) => void;
+  /** The pieces that the picture shows, and the one that it shows lit or chosen. */
+  readonly pieces: (pieces: readonly PieceWords[], named: PieceWords | null) => void;
+  /** What there is to say of the cap that the picture shows; null while nothing is painted. */
+  readonly inShort: (cap: InShort | null) => void;
   /** The first picture is there. */
   readonly ready: () => void;
   /** Nothing can be painted. */
@@ -41,6 +44,8 @@ export interface DeskElements {
   readonly pieces: HTMLCanvasElement;
 }
 
+const isOpen = ({ width, height }: Size): boolean => width > 0 && height > 0;
+
 /**
  * Keeps the table painted. The painter works beside the page: it is given an order, and what changes meanwhile is the next.
  * The first view frames all pieces; after that it stays put while they change, unless they leave it; once the user has
@@ -60,10 +65,13 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
 
   /** What there is to paint; nothing before there is something to show, and a place to show it in. */
   const order = (): PaintOrder | null =>
-    wanted && size.width > 0 && size.height > 0
+    wanted && isOpen(size)
       ? { ...wanted, chalks, size, ratio: window.devicePixelRatio || 1, view, framed }
       : null;
-  const show = ({ picture, view: seen, bounds, outline, caption }: Painting, asked: PaintOrder): void => {
+  const show = (
+    { picture, view: seen, bounds, outline, pieces: words, inShort }: Painting,
+    asked: PaintOrder,
+  ): void => {
     // Has the hand moved the table meanwhile? Then it stays where the hand moved it.
     if (asked.view === view && asked.framed === framed) view = seen;
     const asks = [
@@ -84,10 +92,16 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
     painted += 1;
     root.dataset.painted = `${painted}`;
     root.dataset.outline = outline;
-    told.caption(caption);
+    const { lit, chosen } = asked;
+    told.pieces(words, words.find(({ id }) => id === (lit ?? chosen)) ?? null);
+    told.inShort(isOpen(size) ? inShort : null);
     if (painted === 1) told.ready();
   };
-  const painter = openMaker(startPainter(), { order, show, failed: told.failed });
+  const failed = (): void => {
+    told.inShort(null);
+    told.failed();
+  };
+  const painter = openMaker(startPainter(), { order, show, failed });
   const { ask } = painter;
   const look = (next: View): void => {
     view = kept(next, extent);
@@ -123,6 +137,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
     const { width, height } = entry!.contentRect;
     size = { width: Math.round(width), height: Math.round(height) };
     if (framed) view = null;
+    if (!isOpen(size)) told.inShort(null);
     ask();
   });
   resized.observe(surface);
@@ -148,6 +163,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
       stopWatching();
       resized.disconnect();
       painter.close();
+      told.inShort(null);
     },
   };
 };

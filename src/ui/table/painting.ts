@@ -2,9 +2,10 @@ import { fetchStyle } from '../../caps/registry.ts';
 import type { Spec } from '../../design/spec.ts';
 import { type Box, boxUnion } from '../../geometry/box.ts';
 import { add } from '../../geometry/point.ts';
-import { derived } from '../../state/derived.ts';
+import { drafted } from '../../state/derived.ts';
 import type { Unit } from '../../units.ts';
 import { asMet } from '../as-met.ts';
+import { type InShort, inShort } from '../in-short.ts';
 import { onTable } from '../on-table.ts';
 import { seamOnTable } from '../seam-on-table.ts';
 import type { Chalks } from './chalks.ts';
@@ -40,8 +41,8 @@ export interface Shown {
   readonly bounds: Box;
   /** Marks the outlines: it changes when they do. */
   readonly outline: string;
-  /** The piece that is lit or chosen. */
-  readonly caption: PieceWords | null;
+  readonly pieces: readonly PieceWords[];
+  readonly inShort: InShort | null;
 }
 
 export interface Painting extends Shown {
@@ -60,12 +61,11 @@ export const toPaint = async (
   const ghost = order.ghost && asMet(order.ghost);
   for (const { cap } of ghost ? [spec, ghost] : [spec]) await fetchStyle(cap.style);
   const placed = onTable(spec, unit);
-  const { draft } = derived(spec);
+  const draft = drafted(spec);
   const bounds = boxUnion(
     placed.map(({ drawing: { bounds: b }, at }) => ({ min: add(b.min, at), max: add(b.max, at) })),
   );
   const view = viewOf(order, bounds);
-  const named = placed.find(({ drawing }) => drawing.id === (lit ?? chosen));
   return {
     scene: {
       placed,
@@ -77,7 +77,8 @@ export const toPaint = async (
       view,
       bounds,
       outline: outlineHash(placed),
-      caption: named ? pieceWords(named.drawing, unit) : null,
+      pieces: placed.map(({ drawing }) => pieceWords(drawing, unit)),
+      inShort: draft && inShort(draft),
     },
   };
 };

@@ -6,6 +6,7 @@ import { formatLength, type Unit } from '../../units.ts';
 
 /** A piece in a line of words: its size as cut, width by height, and how many. */
 export interface PieceWords {
+  readonly id: string;
   readonly name: string;
   readonly size: string;
   readonly cuts: string;
@@ -15,6 +16,7 @@ export const pieceWords = (drawing: PieceDrawing, unit: Unit): PieceWords => {
   const box = boundsOf(drawing.silhouette);
   const [width, height] = [boxWidth(box), boxHeight(box)];
   return {
+    id: drawing.id,
     name: drawing.name,
     size: `${formatLength(width, unit, { bare: true })} × ${formatLength(height, unit)}${drawing.onFold ? ' on the fold' : ''}`,
     cuts: (drawing.cuts ?? []).map(cutWords).join(', '),

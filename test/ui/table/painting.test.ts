@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { defaultsOf, type Values } from '../../../src/caps/parameter.ts';
 import { skull } from '../../../src/caps/skull/skull.ts';
 import { defaultSpec } from '../../../src/design/default-spec.ts';
+import { derive } from '../../../src/design/derive.ts';
 import type { Spec } from '../../../src/design/spec.ts';
+import { inShort } from '../../../src/ui/in-short.ts';
 import { type PaintOrder, toPaint } from '../../../src/ui/table/painting.ts';
 import { seesAll } from '../../../src/ui/table/view.ts';
 
@@ -57,10 +59,25 @@ describe('what there is to paint by an order', () => {
     expect(other.shown.outline).not.toBe(first.shown.outline);
   });
 
-  it('says the name, size and count of the piece that is lit, or else of the one that is chosen', async () => {
-    expect((await toPaint(order)).shown.caption).toBeNull();
-    expect((await toPaint({ ...order, chosen: 'visor' })).shown.caption?.name).toBe('Visor');
-    expect((await toPaint({ ...order, chosen: 'visor', lit: 'tip' })).shown.caption?.name).toBe('Tip');
+  it('has every piece in words, in the unit that is asked for', async () => {
+    const { scene, shown } = await toPaint({ ...order, unit: 'in' });
+    expect(shown.pieces.map(({ id }) => id)).toEqual(scene.placed.map(({ drawing }) => drawing.id));
+    expect(shown.pieces.find(({ id }) => id === 'visor')?.size).toMatch(/ in$/);
+  });
+
+  it('has with the picture what is said of the cap that it shows', async () => {
+    const spec = wished({ crownFullness: 120, visorSource: 'insert', lining: false });
+    const { shown } = await toPaint(structuredClone({ ...order, spec }));
+    const draft = derive(spec).draft!;
+    expect(shown.inShort).toEqual(inShort(draft));
+    expect(shown.inShort).toMatchObject({
+      finishedGirth: draft.finishedGirth,
+      meeting: draft.seams.length,
+      insert: draft.insert,
+      lined: false,
+    });
+    expect(draft.insert).not.toBeNull();
+    expect((await toPaint(order)).shown.inShort?.lined).toBe(true);
   });
 
   it('has both sides of a seam that is pointed at', async () => {

@@ -16,6 +16,7 @@ describe('a piece in words', () => {
     // A band for 22 in, 1 1/2 in high, with 1/4 in round it: 22 1/2 by 2 in.
     const band = drawn({ bandHeight: inches(1.5) }).find((d) => d.id === 'band')!;
     expect(pieceWords(band, 'in')).toEqual({
+      id: 'band',
       name: 'Band',
       size: '22 1/2 × 2 in',
       cuts: 'Outer: cut 1, Interlining: cut 1',

@@ -1,0 +1,29 @@
+import { useMemo, useSyncExternalStore } from 'react';
+import { drafted } from '../state/derived.ts';
+import { useStudio } from '../state/studio.ts';
+import { type InShort, inShort } from './in-short.ts';
+
+let told: InShort | null = null;
+const listeners = new Set<() => void>();
+
+/** Takes what the painter of the table says of the cap that it shows; null while it shows none. */
+export const tellInShort = (next: InShort | null): void => {
+  told = next;
+  for (const listener of listeners) listener();
+};
+
+const onTold = (listener: () => void): (() => void) => {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+};
+
+/**
+ * What is said of the cap on the table, in the frame that shows it: while a slider moves, nothing need be drafted for it here.
+ * Where no table is painted, it is what follows from the last cap that can be sewn.
+ */
+export const useInShort = (): InShort | null => {
+  const now = useSyncExternalStore(onTold, () => told);
+  const draft = useStudio((s) => (now === null ? drafted(s.good) : null));
+  const own = useMemo(() => draft && inShort(draft), [draft]);
+  return now ?? own;
+};
