@@ -1,4 +1,4 @@
-import { type CSSProperties, type KeyboardEvent, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { type CSSProperties, type KeyboardEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type {
   AngleParameter,
   CountParameter,
@@ -31,6 +31,8 @@ interface Props {
 export const Track = ({ field, parameter, notation, value, id, describedBy, wrong }: Props) => {
   const input = useRef<HTMLInputElement>(null);
   const held = useRef(false);
+  // From there on the value is the browser's: see below.
+  const [first] = useState(value);
   const unit = useStudio((s) => s.wish.unit);
   const moves = useMemo(() => perFrame((to: number) => change(field, to)), [field]);
 
@@ -74,7 +76,7 @@ export const Track = ({ field, parameter, notation, value, id, describedBy, wron
         min={parameter.min}
         max={parameter.max}
         step="any"
-        defaultValue={value}
+        defaultValue={first}
         onChange={({ target }) => {
           const to = target.valueAsNumber;
           moves.push(held.current ? draggedTo(to, parameter, unit) : to);
