@@ -20,12 +20,16 @@ export const shown = async (page: Page, stage: StageName): Promise<void> => {
 
 export const table = (page: Page): Locator => page.getByRole('region', { name: 'The table' });
 
-/** The mark of the outlines on the table, once all that was asked for is painted. */
-export const outline = async (page: Page): Promise<string> => {
-  await expect(table(page)).toHaveAttribute('data-outline', /./);
-  await painted(page);
-  return (await table(page).getAttribute('data-outline')) ?? '';
-};
+/** The mark of the outlines on the table, once there is one and all that was asked for is painted: one question to the page. */
+export const outline = (page: Page): Promise<string> =>
+  table(page).evaluate(async (region) => {
+    for (let idle = 0; idle < 2; ) {
+      await new Promise(requestAnimationFrame);
+      const busy = document.body.hasAttribute('data-busy') || !region.dataset.outline;
+      idle = busy ? 0 : idle + 1;
+    }
+    return region.dataset.outline ?? '';
+  });
 
 /**
  * Waits until all that was asked for is drafted, drawn and painted: a slow machine takes a frame for each. What follows
@@ -62,7 +66,12 @@ export const lengthIn = (text: string | null): number => {
 };
 
 /** Takes the thumb with the mouse and moves it by so many pixels in steps; gives the outlines seen on the way. */
-export const drag = async (page: Page, thumb: Locator, right: number): Promise<readonly string[]> => {
+export const drag = async (
+  page: Page,
+  thumb: Locator,
+  right: number,
+  steps = 10,
+): Promise<readonly string[]> => {
   const box = (await thumb.boundingBox())!;
   const [value, min, max] = await thumb.evaluate((input: HTMLInputElement) => [
     input.valueAsNumber,
@@ -76,7 +85,6 @@ export const drag = async (page: Page, thumb: Locator, right: number): Promise<r
   await page.mouse.move(x, y);
   await page.mouse.down();
   const seen: string[] = [];
-  const steps = 10;
   for (let i = 1; i <= steps; i++) {
     await page.mouse.move(x + (right * i) / steps, y);
     seen.push(await outline(page));

@@ -37,7 +37,7 @@ for (const { name, parameters } of styles) {
       const before = await outline(studio);
       const thumb = slider(studio, label);
       await thumb.scrollIntoViewIfNeeded();
-      const seen = await drag(studio, thumb, 24);
+      const seen = await drag(studio, thumb, 24, 5);
       await studio.mouse.up();
       await painted(studio);
       expect(new Set([before, ...seen]).size, `${label} reshapes the pieces`).toBeGreaterThan(3);
