@@ -95,7 +95,7 @@ describe('the check of the layers', () => {
     ['a worker above', 'src/state/keep.ts', "new Worker(new URL('../print/pdf.ts', import.meta.url));"],
     ['the head reading a cap', 'src/head/size.ts', "import { form } from '../caps/form.ts';"],
     ['the cloth reading a cap', 'src/cloth/lay.ts', "import { form } from '../caps/form.ts';"],
-    ['the design printing', 'src/design/derive.ts', "import { pdf } from '../print/pdf.ts';"],
+    ['the design printing', 'src/design/draft.ts', "import { pdf } from '../print/pdf.ts';"],
     ['a leaf that reads the geometry', 'src/units.ts', "import type { Point } from './geometry/point.ts';"],
     ['the paper table reading its folder', 'src/print/paper.ts', "import { pdf } from './pdf.ts';"],
   ])('finds %s', (_, file, text) => {

@@ -1,4 +1,4 @@
-import { type Draft, draftOf, type Judged, judge } from '../design/derive.ts';
+import { type Draft, draftOf, type Judged, judge } from '../design/draft.ts';
 import type { Spec } from '../design/spec.ts';
 
 const onceForEach = <T>(work: (spec: Spec) => T): ((spec: Spec) => T) => {

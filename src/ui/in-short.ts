@@ -1,6 +1,6 @@
 import { isLined } from '../caps/is-lined.ts';
 import type { CapDraft, Fact } from '../caps/style.ts';
-import type { Draft } from '../design/derive.ts';
+import type { Draft } from '../design/draft.ts';
 
 /** The few things said of a cap that follow every move of a slider. */
 export interface InShort extends Pick<CapDraft, 'finishedGirth' | 'insert'> {

@@ -2,7 +2,7 @@ import { bench, describe } from 'vitest';
 import { defaultsOf } from '../../src/caps/parameter.ts';
 import { fetchStyles } from '../../src/caps/registry.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
-import { derive } from '../../src/design/derive.ts';
+import { derive } from '../design/derive.ts';
 import { timing } from '../house/processor-time.ts';
 import { offsetInGeneral, polygonsOf } from '../pattern/general-offset.ts';
 

@@ -4,8 +4,8 @@ import { layOverlaps } from '../../src/cloth/lay-overlaps.ts';
 import { layPieces } from '../../src/cloth/lay-pieces.ts';
 import { layTask } from '../../src/cloth/lay-task.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
-import { derive } from '../../src/design/derive.ts';
 import { improving } from '../../src/nesting/improve.ts';
+import { derive } from '../design/derive.ts';
 import { timing } from '../house/processor-time.ts';
 
 const { cutting } = derive(defaultSpec).draft!;

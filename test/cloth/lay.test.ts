@@ -5,10 +5,10 @@ import { layOverlaps } from '../../src/cloth/lay-overlaps.ts';
 import { type LayPiece, layPieces } from '../../src/cloth/lay-pieces.ts';
 import type { LayWish } from '../../src/cloth/lay-wish.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
-import { derive } from '../../src/design/derive.ts';
 import { boxOf } from '../../src/geometry/box.ts';
 import { ORIGIN, point } from '../../src/geometry/point.ts';
 import type { Cloth } from '../../src/pattern/piece.ts';
+import { derive } from '../design/derive.ts';
 
 const { cutting } = derive(defaultSpec).draft!;
 const spec = (change: Partial<ClothSpec> = {}): ClothSpec => ({ ...defaultSpec.cloths.outer, ...change });

@@ -10,7 +10,6 @@ import { layTask } from '../../src/cloth/lay-task.ts';
 import type { LayCap, LayWish } from '../../src/cloth/lay-wish.ts';
 import { keptOnFold } from '../../src/cloth/on-fold.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
-import { derive } from '../../src/design/derive.ts';
 import { drawLay } from '../../src/drawing/draw-lay.ts';
 import { boxOf } from '../../src/geometry/box.ts';
 import { point, rotate } from '../../src/geometry/point.ts';
@@ -18,6 +17,7 @@ import { improving } from '../../src/nesting/improve.ts';
 import type { Layout } from '../../src/nesting/layout.ts';
 import type { Placement, Task } from '../../src/nesting/task.ts';
 import { laySet } from '../../src/print/lay-sheets.ts';
+import { derive } from '../design/derive.ts';
 import { faultsOf } from '../nesting/checker.ts';
 
 const capOf = async (style: StyleId, name: string, count: number): Promise<LayCap> => {

@@ -1,8 +1,9 @@
 import { bench, describe } from 'vitest';
 import { defaultSpec } from '../../src/design/default-spec.ts';
-import { type Draft, derive } from '../../src/design/derive.ts';
+import type { Draft } from '../../src/design/draft.ts';
 import { timing } from '../house/processor-time.ts';
 import { offsetInGeneral, polygonsOf } from '../pattern/general-offset.ts';
+import { derive } from './derive.ts';
 
 /** The demo cap, each call with another ease, so that nothing can be remembered from the call before. */
 const drafts = (tipRatio: number): (() => Draft) => {

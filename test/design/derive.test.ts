@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Values } from '../../src/caps/parameter.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
-import { derive } from '../../src/design/derive.ts';
 import type { Spec } from '../../src/design/spec.ts';
 import { inches } from '../../src/units.ts';
+import { derive } from './derive.ts';
 
 const wish = (values: Values, head: Partial<Spec['head']> = {}): Spec => ({
   ...defaultSpec,

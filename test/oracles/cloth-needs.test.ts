@@ -3,10 +3,10 @@ import type { ClothSpec } from '../../src/cloth/cloth.ts';
 import { layPieces } from '../../src/cloth/lay-pieces.ts';
 import { layTask } from '../../src/cloth/lay-task.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
-import { derive } from '../../src/design/derive.ts';
 import { improving } from '../../src/nesting/improve.ts';
 import type { Cloth } from '../../src/pattern/piece.ts';
 import { inches } from '../../src/units.ts';
+import { derive } from '../design/derive.ts';
 
 const YARD = inches(36);
 const { cutting } = derive(defaultSpec).draft!;

@@ -1,6 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { defaultSpec } from '../../src/design/default-spec.ts';
-import { derive } from '../../src/design/derive.ts';
 import { drawPattern } from '../../src/drawing/draw-piece.ts';
 import type { LineRole, PieceDrawing } from '../../src/drawing/drawing.ts';
 import { lineStyles } from '../../src/drawing/roles.ts';
@@ -9,6 +8,7 @@ import type { PaperSpec } from '../../src/print/paper.ts';
 import { writePdf } from '../../src/print/pdf.ts';
 import type { SheetSet } from '../../src/print/sheet.ts';
 import { sheetsOf } from '../../src/print/sheets.ts';
+import { derive } from '../design/derive.ts';
 import { fonts } from '../print/fonts.ts';
 import { adultCap, heading, plainPaper } from '../print/samples.ts';
 import { CHORDS, type ReadPage, type ReadPath, type ReadPdf, readPdf, type XY } from './pdf-reader.ts';

@@ -5,11 +5,11 @@ import { fetchStyles } from '../../src/caps/registry.ts';
 import type { CapDraft, Head, Style } from '../../src/caps/style.ts';
 import { clothKinds } from '../../src/cloth/kinds.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
-import { derive } from '../../src/design/derive.ts';
 import { pathLength } from '../../src/geometry/measure.ts';
 import type { Cloth } from '../../src/pattern/piece.ts';
 import { checkSeams } from '../../src/pattern/seam-check.ts';
 import { CORDUROY, clothsOf, headIn, PLAIN, WINTER } from '../caps/cloths.ts';
+import { derive } from '../design/derive.ts';
 import { expectNear } from '../geometry/near.ts';
 
 const styles = await fetchStyles();

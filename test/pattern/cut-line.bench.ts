@@ -1,7 +1,7 @@
 import { bench, describe } from 'vitest';
 import { defaultSpec } from '../../src/design/default-spec.ts';
-import { derive } from '../../src/design/derive.ts';
 import { cutLine } from '../../src/pattern/cut-line.ts';
+import { derive } from '../design/derive.ts';
 import { timing } from '../house/processor-time.ts';
 import { offsetInGeneral, polygonsOf } from './general-offset.ts';
 

@@ -1,11 +1,11 @@
 import { bench, describe } from 'vitest';
 import { defaultSpec } from '../../src/design/default-spec.ts';
-import { derive } from '../../src/design/derive.ts';
 import { drawPattern } from '../../src/drawing/draw-piece.ts';
 import type { PaperName } from '../../src/print/paper.ts';
 import { writePdf } from '../../src/print/pdf.ts';
 import type { SheetSet } from '../../src/print/sheet.ts';
 import { sheetsOf } from '../../src/print/sheets.ts';
+import { derive } from '../design/derive.ts';
 import { timing } from '../house/processor-time.ts';
 import { fonts } from './fonts.ts';
 

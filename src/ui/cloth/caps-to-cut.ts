@@ -1,6 +1,6 @@
 import type { Cloths } from '../../cloth/cloth.ts';
 import type { LayCap } from '../../cloth/lay-wish.ts';
-import type { Draft } from '../../design/derive.ts';
+import type { Draft } from '../../design/draft.ts';
 import type { Spec } from '../../design/spec.ts';
 import type { SeamReport } from '../../pattern/seam-check.ts';
 import { drafted } from '../../state/derived.ts';

@@ -1,4 +1,4 @@
-import type { Draft } from '../../design/derive.ts';
+import type { Draft } from '../../design/draft.ts';
 import { cutWords } from '../../drawing/cut-words.ts';
 import { choose } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { coaxingOf, type Coaxing as PieceCoaxing } from '../../caps/coaxing.ts';
 import { styleOf } from '../../caps/registry.ts';
-import type { Draft } from '../../design/derive.ts';
+import type { Draft } from '../../design/draft.ts';
 import { formatRatio } from '../../units.ts';
 
 const efforts: Readonly<Record<PieceCoaxing['effort'], string>> = {

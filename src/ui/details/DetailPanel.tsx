@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import type { Draft } from '../../design/derive.ts';
+import type { Draft } from '../../design/draft.ts';
 import { open } from '../../state/actions.ts';
 import { drafted } from '../../state/derived.ts';
 import type { Detail } from '../../state/state.ts';

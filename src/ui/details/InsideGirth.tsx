@@ -1,6 +1,6 @@
 import { openingOf } from '../../caps/opening.ts';
 import { shellFigure } from '../../caps/parts/girth-figures.ts';
-import type { Draft } from '../../design/derive.ts';
+import type { Draft } from '../../design/draft.ts';
 import { exactMm, type Quantity, type Words, words } from '../../words.ts';
 import { Reckoning } from './Reckoning.tsx';
 

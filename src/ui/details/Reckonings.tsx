@@ -1,4 +1,4 @@
-import type { Draft } from '../../design/derive.ts';
+import type { Draft } from '../../design/draft.ts';
 import type { Detail } from '../../state/state.ts';
 import { Arithmetic } from './Arithmetic.tsx';
 import { FactReckoning } from './FactReckoning.tsx';

@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import type { Draft } from '../../design/derive.ts';
+import type { Draft } from '../../design/draft.ts';
 import type { SeamReport } from '../../pattern/seam-check.ts';
 import { lightSeam } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';

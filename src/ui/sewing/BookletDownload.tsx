@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react';
-import type { Draft } from '../../design/derive.ts';
+import type { Draft } from '../../design/draft.ts';
 import { useStudio } from '../../state/studio.ts';
 import { fileName, hand } from '../hand.ts';
 import { bookletContent } from './booklet-content.ts';

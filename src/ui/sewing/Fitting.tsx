@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import { styleOf } from '../../caps/registry.ts';
-import type { Draft } from '../../design/derive.ts';
+import type { Draft } from '../../design/draft.ts';
 import { type FindingId, findings } from '../../guide/fitting/findings.ts';
 import { type FitChange, type Fitting as Fits, fittingOf } from '../../guide/fitting/fitting-of.ts';
 import { useStudio } from '../../state/studio.ts';

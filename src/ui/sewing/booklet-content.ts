@@ -1,4 +1,4 @@
-import type { Draft } from '../../design/derive.ts';
+import type { Draft } from '../../design/draft.ts';
 import { forAChild } from '../../guide/for-a-child.ts';
 import { settingLines } from '../../guide/settings-words.ts';
 import { timeWords } from '../../guide/time.ts';

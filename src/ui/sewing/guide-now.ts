@@ -1,5 +1,5 @@
 import { styleOf } from '../../caps/registry.ts';
-import type { Draft } from '../../design/derive.ts';
+import type { Draft } from '../../design/draft.ts';
 import type { Picture } from '../../drawing/steps/shown.ts';
 import { stepDrawing } from '../../drawing/steps/step-drawing.ts';
 import type { Term } from '../../guide/glossary.ts';

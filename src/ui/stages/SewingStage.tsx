@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
-import type { Draft } from '../../design/derive.ts';
+import type { Draft } from '../../design/draft.ts';
 import { CHILD } from '../../guide/for-a-child.ts';
 import { timeWords } from '../../guide/time.ts';
 import { light, lightSeam } from '../../state/actions.ts';

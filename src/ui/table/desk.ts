@@ -10,7 +10,7 @@ import { openGround } from './ground.ts';
 import type { Stroke } from './keys.ts';
 import { startPainter } from './painter-beside.ts';
 import type { Painting, PaintOrder } from './painting.ts';
-import type { PieceWords } from './piece-words.ts';
+import { named, type PieceWords } from './piece-words.ts';
 import { kept, pulled, type Size, toTable, type View, zoomed } from './view.ts';
 
 /** What the page wants on the table. */
@@ -92,8 +92,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
     painted += 1;
     root.dataset.painted = `${painted}`;
     root.dataset.outline = outline;
-    const { lit, chosen } = asked;
-    told.pieces(words, words.find(({ id }) => id === (lit ?? chosen)) ?? null);
+    told.pieces(words, named(words, asked));
     told.inShort(isOpen(size) ? inShort : null);
     if (painted === 1) told.ready();
   };

@@ -22,3 +22,9 @@ export const pieceWords = (drawing: PieceDrawing, unit: Unit): PieceWords => {
     cuts: (drawing.cuts ?? []).map(cutWords).join(', '),
   };
 };
+
+/** The piece that a picture names: the one that is lit, or else the one that is chosen. */
+export const named = (
+  pieces: readonly PieceWords[],
+  { lit, chosen }: { readonly lit: string | null; readonly chosen: string | null },
+): PieceWords | null => pieces.find(({ id }) => id === (lit ?? chosen)) ?? null;

@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { defaultsOf, type Values } from '../../../src/caps/parameter.ts';
 import { skull } from '../../../src/caps/skull/skull.ts';
 import { defaultSpec } from '../../../src/design/default-spec.ts';
-import { derive } from '../../../src/design/derive.ts';
 import type { Spec } from '../../../src/design/spec.ts';
 import { inShort } from '../../../src/ui/in-short.ts';
 import { type PaintOrder, toPaint } from '../../../src/ui/table/painting.ts';
 import { seesAll } from '../../../src/ui/table/view.ts';
+import { derive } from '../../design/derive.ts';
 
 const wished = (values: Values): Spec => ({
   ...defaultSpec,

@@ -3,7 +3,7 @@ import { arrange } from '../../../src/drawing/arrange.ts';
 import { drawPattern } from '../../../src/drawing/draw-piece.ts';
 import { strokeOf } from '../../../src/ui/table/keys.ts';
 import { outlineHash } from '../../../src/ui/table/outline-hash.ts';
-import { pieceWords } from '../../../src/ui/table/piece-words.ts';
+import { named, pieceWords } from '../../../src/ui/table/piece-words.ts';
 import { penScale, screenSize } from '../../../src/ui/table/screen-size.ts';
 import { inches } from '../../../src/units.ts';
 import { cap } from '../../drawing/caps.ts';
@@ -27,6 +27,15 @@ describe('a piece in words', () => {
   it('says that a half lies on the fold', () => {
     const band = drawn({}, true).find((d) => d.id === 'band')!;
     expect(pieceWords(band, 'in').size).toBe('11 1/4 × 2 in on the fold');
+  });
+});
+
+describe('the piece that a picture names', () => {
+  it('is the one that is lit, or else the one that is chosen', () => {
+    const pieces = drawn().map((drawing) => pieceWords(drawing, 'cm'));
+    expect(named(pieces, { lit: null, chosen: null })).toBeNull();
+    expect(named(pieces, { lit: null, chosen: 'visor' })?.name).toBe('Visor');
+    expect(named(pieces, { lit: 'tip', chosen: 'visor' })?.name).toBe('Tip');
   });
 });
 

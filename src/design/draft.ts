@@ -35,19 +35,7 @@ export interface Judged {
   readonly given: Given | null;
 }
 
-export interface Derived {
-  readonly problems: readonly Problem[];
-  /** Null where a problem stands in the way. */
-  readonly draft: Draft | null;
-}
-
-/** From what the user chose to everything that follows: head, style's rule, pieces, seam check. */
-export const derive = (spec: Spec): Derived => {
-  const { problems, given } = judge(spec);
-  return { problems, draft: given && draftOf(given) };
-};
-
-/** Whether a spec can be drafted: far quicker than drafting it. */
+/** From what the user chose to what a style drafts from, or what stands in the way: far quicker than a draft. */
 export const judge = (spec: Spec): Judged => {
   // Is there a head?
   const girth = meanGirth(spec.head.readings);
@@ -66,7 +54,7 @@ export const judge = (spec: Spec): Judged => {
   return { problems, given: problems.length > 0 ? null : { spec, values, head, turn } };
 };
 
-/** The pieces, and whether they meet. */
+/** Everything that follows: the style's rule, its pieces as they are cut, and whether their seams meet. */
 export const draftOf = (given: Given): Draft => {
   const { spec, values, head } = given;
   const draft = styleOf(spec.cap.style).draft(values, head);
