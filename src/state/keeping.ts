@@ -1,4 +1,5 @@
 import type { PersistStorage, StorageValue } from 'zustand/middleware';
+import { onceResting } from './resting.ts';
 
 /** Long enough to leave a slider in peace, short enough to lose nothing if the power goes, ms. */
 const REST = 250;
@@ -18,7 +19,6 @@ interface Keeping<S> extends PersistStorage<S> {
  */
 export const keeping = <S>(onRefused: () => void, onElsewhere: () => void): Keeping<S> => {
   let waiting: { readonly name: string; readonly value: StorageValue<S> } | null = null;
-  let timer: ReturnType<typeof setTimeout> | undefined;
   let refused = false;
   let last: string | null = null;
 
@@ -28,7 +28,7 @@ export const keeping = <S>(onRefused: () => void, onElsewhere: () => void): Keep
   };
 
   const write = () => {
-    clearTimeout(timer);
+    resting.stop();
     if (!waiting) return;
     const { name, value } = waiting;
     waiting = null;
@@ -42,6 +42,7 @@ export const keeping = <S>(onRefused: () => void, onElsewhere: () => void): Keep
     }
   };
 
+  const resting = onceResting(write);
   globalThis.addEventListener?.('pagehide', write);
   globalThis.document?.addEventListener('visibilitychange', write);
   globalThis.addEventListener?.('storage', onElsewhere);
@@ -61,8 +62,7 @@ export const keeping = <S>(onRefused: () => void, onElsewhere: () => void): Keep
     },
     setItem: (name, value) => {
       waiting = { name, value };
-      clearTimeout(timer);
-      timer = setTimeout(write, REST);
+      resting.soon(REST);
     },
     removeItem: (name) => {
       waiting = null;

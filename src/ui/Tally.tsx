@@ -16,14 +16,16 @@ export const Tally = () => {
   if (cap === null) return null;
   return (
     <section className="tally" aria-label="The tally">
-      {stopped && <Stopped />}
-      <Item detail="inside" name="Inside" figure={words`${mm(cap.finishedGirth)}`} />
-      {cap.facts.map(({ id, name, figure }) => (
-        <Item key={id} detail={`fact.${id}`} name={name} figure={figure} />
-      ))}
-      <Item detail="seams" figure={[`${cap.meeting} of ${cap.seams}`]} name="seams meet" after />
-      <Sheets />
-      <Item detail="piece" name="Show the arithmetic" />
+      <div>
+        {stopped && <Stopped />}
+        <Item detail="inside" name="Inside" figure={words`${mm(cap.finishedGirth)}`} />
+        {cap.facts.map(({ id, name, figure }) => (
+          <Item key={id} detail={`fact.${id}`} name={name} figure={figure} />
+        ))}
+        <Item detail="seams" figure={[`${cap.meeting} of ${cap.seams}`]} name="seams meet" after />
+        <Sheets />
+        <Item detail="piece" name="Show the arithmetic" />
+      </div>
     </section>
   );
 };

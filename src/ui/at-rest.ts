@@ -1,14 +1,15 @@
+import { onceResting } from '../state/resting.ts';
+
 /** Hands on the first value at once, and from then on the latest once no other has come for a while, ms. */
 export const atRest = <T>(act: (value: T) => void, wait: number) => {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let isFirst = true;
+  let latest: { readonly value: T } | null = null;
+  const { soon, stop } = onceResting(() => latest && act(latest.value));
   return {
     push: (value: T): void => {
-      clearTimeout(timer);
-      if (isFirst) act(value);
-      else timer = setTimeout(() => act(value), wait);
-      isFirst = false;
+      if (latest === null) act(value);
+      else soon(wait);
+      latest = { value };
     },
-    stop: (): void => clearTimeout(timer),
+    stop,
   };
 };

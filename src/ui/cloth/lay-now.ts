@@ -6,6 +6,7 @@ import { layTask } from '../../cloth/lay-task.ts';
 import type { LayWish } from '../../cloth/lay-wish.ts';
 import type { Placement } from '../../nesting/task.ts';
 import type { Cloth } from '../../pattern/piece.ts';
+import { onceResting } from '../../state/resting.ts';
 import { useStudio } from '../../state/studio.ts';
 import { type CapToCut, capsToCut } from './caps-to-cut.ts';
 
@@ -146,16 +147,15 @@ const REST = 300;
 
 /** Lays again whenever cap or cloth have changed and rest, for as long as the Cloth stage is open. Returns how to stop. */
 export const keepLay = (): (() => void) => {
-  let timer: ReturnType<typeof setTimeout> | undefined;
+  const resting = onceResting(() => void layAnew(0));
   void layAnew(0);
   const stop = useStudio.subscribe((state, before) => {
     const changed = state.good !== before.good || state.shelf !== before.shelf;
-    if (!changed && !(state.moving === null && before.moving !== null)) return;
-    clearTimeout(timer);
-    if (state.moving === null || changed) timer = setTimeout(() => void layAnew(0), REST);
+    const letGo = state.moving === null && before.moving !== null;
+    if (changed || letGo) resting.soon(REST);
   });
   return () => {
-    clearTimeout(timer);
+    resting.stop();
     stop();
     stopLaying();
   };

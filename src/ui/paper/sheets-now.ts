@@ -1,4 +1,5 @@
 import type { SheetSet } from '../../print/sheet.ts';
+import { onceResting } from '../../state/resting.ts';
 import type { Studio } from '../../state/state.ts';
 import { useStudio } from '../../state/studio.ts';
 import { today } from '../today.ts';
@@ -36,11 +37,10 @@ let latest = 0;
 
 /** Lays the sheets out again whenever what they show has changed and rests. Returns how to stop. */
 export const keepSheets = (): (() => void) => {
-  let timer: ReturnType<typeof setTimeout> | undefined;
+  const resting = onceResting(layOut);
   const soon = (wait: number) => {
-    clearTimeout(timer);
     latest += 1;
-    timer = setTimeout(layOut, wait);
+    resting.soon(wait);
     if (!now.stale) tell({ ...now, stale: true });
   };
   const stop = useStudio.subscribe((state, before) => {
@@ -50,7 +50,7 @@ export const keepSheets = (): (() => void) => {
   });
   soon(REST);
   return () => {
-    clearTimeout(timer);
+    resting.stop();
     stop();
     close();
   };
