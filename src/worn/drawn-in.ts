@@ -13,25 +13,22 @@ const [WITHIN, LEVELS] = [0.03, 1];
 export const drawnIn = (lining: readonly Sheet[], shell: readonly Sheet[]): readonly Sheet[] => {
   const high = Math.max(0, ...lining.flatMap(({ at }) => highest(at)));
   const share = new Float64Array(Math.ceil(high / LEVELS) + 2).fill(1);
-  const [outer, inner] = [crossSections(shell), crossSections(lining)];
-  inner.forEach((cuts, plane) => {
-    const limit = (z: number): number => reachAt(outer[plane]!, z);
-    const note = (level: number, r: number, z: number): void => {
-      const most = limit(z) - WITHIN;
-      if (level > 0 && r > most && most > 0) share[level] = Math.min(share[level]!, most / r);
+  const outer = crossSections(shell).map(byLevel);
+  crossSections(lining).forEach((cuts, plane) => {
+    const draw = (from: number, to: number, r: number, z: number): void => {
+      const most = reachAt(outer[plane]!, z) - WITHIN;
+      if (r <= most || most <= 0) return;
+      for (let level = Math.max(1, from); level <= to; level++) {
+        share[level] = Math.min(share[level]!, most / r);
+      }
     };
     for (const [r, z, s, w] of cuts) {
-      for (const [own, there] of [
-        [r, z],
-        [s, w],
-      ] as const) {
-        note(Math.floor(there / LEVELS), own, there);
-        note(Math.ceil(there / LEVELS), own, there);
-      }
+      draw(Math.floor(z / LEVELS), Math.ceil(z / LEVELS), r, z);
+      draw(Math.floor(w / LEVELS), Math.ceil(w / LEVELS), s, w);
       const [low, top] = [Math.min(z, w), Math.max(z, w)];
       for (let level = Math.ceil(low / LEVELS); level * LEVELS < top; level++) {
         const t = (level * LEVELS - z) / (w - z);
-        note(level, r + (s - r) * t, level * LEVELS);
+        draw(level, level, r + (s - r) * t, level * LEVELS);
       }
     }
   });
@@ -65,21 +62,24 @@ const crossSections = (sheets: readonly Sheet[]): readonly (readonly Cut[])[] =>
   return Array.from({ length: PLANES }, (_, plane) => {
     const [cos, sin] = [Math.cos((plane * 2 * Math.PI) / PLANES), Math.sin((plane * 2 * Math.PI) / PLANES)];
     return closed.flatMap(({ at, corners }) => {
-      const aside = (k: number) => at[3 * k + 1]! * cos - at[3 * k]! * sin;
+      const aside = new Float64Array(at.length / 3);
+      for (let k = 0; k < aside.length; k++) aside[k] = at[3 * k + 1]! * cos - at[3 * k]! * sin;
       const out = (k: number) => at[3 * k]! * cos + at[3 * k + 1]! * sin;
       const cuts: Cut[] = [];
       for (let i = 0; i < corners.length; i += 3) {
+        const sides =
+          Number(aside[corners[i]!]! >= 0) +
+          Number(aside[corners[i + 1]!]! >= 0) +
+          Number(aside[corners[i + 2]!]! >= 0);
+        if (sides % 3 === 0) continue;
         const ends: number[] = [];
         for (let n = 0; n < 3; n++) {
           const [p, q] = [corners[i + n]!, corners[i + ((n + 1) % 3)]!];
-          const [a, b] = [aside(p), aside(q)];
+          const [a, b] = [aside[p]!, aside[q]!];
           if (a >= 0 === b >= 0) continue;
           const t = a / (a - b);
-          const [r, z] = [
-            out(p) + (out(q) - out(p)) * t,
-            at[3 * p + 2]! + (at[3 * q + 2]! - at[3 * p + 2]!) * t,
-          ];
-          if (r >= 0) ends.push(r, z);
+          const r = out(p) + (out(q) - out(p)) * t;
+          if (r >= 0) ends.push(r, at[3 * p + 2]! + (at[3 * q + 2]! - at[3 * p + 2]!) * t);
         }
         if (ends.length === 4) cuts.push(ends as unknown as Cut);
       }
@@ -88,12 +88,30 @@ const crossSections = (sheets: readonly Sheet[]): readonly (readonly Cut[])[] =>
   });
 };
 
+/** Heights so near that of an end of a stretch are at it, mm. */
+const AT = 1e-9;
+
+/** The stretches of a cross-section, by every level that they come to. */
+const byLevel = (cuts: readonly Cut[]): ReadonlyMap<number, readonly Cut[]> => {
+  const levels = new Map<number, Cut[]>();
+  for (const cut of cuts) {
+    const [, z, , w] = cut;
+    const top = Math.floor((Math.max(z, w) + AT) / LEVELS);
+    for (let level = Math.floor((Math.min(z, w) - AT) / LEVELS); level <= top; level++) {
+      const there = levels.get(level);
+      if (there) there.push(cut);
+      else levels.set(level, [cut]);
+    }
+  }
+  return levels;
+};
+
 /** How far from the axis a cross-section is at a height where it is farthest; Infinity where it does not come so high. */
-const reachAt = (cuts: readonly Cut[], height: number): number => {
+const reachAt = (cuts: ReadonlyMap<number, readonly Cut[]>, height: number): number => {
   let far = -Infinity;
-  for (const [r, z, s, w] of cuts) {
-    if (height < Math.min(z, w) - 1e-9 || height > Math.max(z, w) + 1e-9) continue;
-    const t = Math.abs(w - z) > 1e-9 ? (height - z) / (w - z) : r > s ? 0 : 1;
+  for (const [r, z, s, w] of cuts.get(Math.floor(height / LEVELS)) ?? []) {
+    if (height < Math.min(z, w) - AT || height > Math.max(z, w) + AT) continue;
+    const t = Math.abs(w - z) > AT ? (height - z) / (w - z) : r > s ? 0 : 1;
     far = Math.max(far, r + (s - r) * t);
   }
   return far === -Infinity ? Infinity : far;
