@@ -1,4 +1,5 @@
 import { type Oval, ovalArc, ovalGirth } from './oval.ts';
+import { norm, point } from './point.ts';
 
 /** The level curve at some distance (mm, + outwards) from an oval: where a surface of equal slope stands at another height. */
 export interface OvalParallel {
@@ -34,7 +35,7 @@ export const parallelAngle = (parallel: OvalParallel, part: number): number => {
   for (let round = 0; round < ROUNDS; round++) {
     const miss = ovalArc(oval, BACK, angle) + out * (normalAngle(oval, angle) - BACK) - target;
     if (Math.abs(miss) < REACHED) break;
-    const speed = Math.hypot(b * Math.sin(angle), a * Math.cos(angle));
+    const speed = norm(point(b * Math.sin(angle), a * Math.cos(angle)));
     angle -= miss / (speed + (out * a * b) / (speed * speed));
   }
   return angle;

@@ -1,5 +1,5 @@
 import { arc, cubic, type Path } from './path.ts';
-import { ORIGIN, type Point, point } from './point.ts';
+import { norm, ORIGIN, type Point, point, unit } from './point.ts';
 
 /**
  * An ellipse centred on the origin, longer from front (+y) to back (−y) than it is broad.
@@ -44,31 +44,27 @@ export const ovalPoint = ({ halfLength, halfBreadth }: Oval, angle: number): Poi
 export const ovalNormal = ({ halfLength, halfBreadth }: Oval, angle: number): Point => {
   const x = halfLength * Math.cos(angle);
   const y = halfBreadth * Math.sin(angle);
-  const n = Math.hypot(x, y);
-  return point(x / n, y / n);
+  return unit(point(x, y));
 };
 
 const speed = ({ halfLength, halfBreadth }: Oval, angle: number): number =>
-  Math.hypot(halfBreadth * Math.sin(angle), halfLength * Math.cos(angle));
+  norm(point(halfBreadth * Math.sin(angle), halfLength * Math.cos(angle)));
 
-/** Nodes and weights of the five-point Gauss-Legendre rule on (-1, 1). */
-const GAUSS: readonly (readonly [number, number])[] = [
-  [0, 128 / 225],
-  [Math.sqrt(5 - 2 * Math.sqrt(10 / 7)) / 3, (322 + 13 * Math.sqrt(70)) / 900],
-  [Math.sqrt(5 + 2 * Math.sqrt(10 / 7)) / 3, (322 - 13 * Math.sqrt(70)) / 900],
+/** The five-point Gauss-Legendre rule on (-1, 1): the weight of the middle, and two pairs of nodes with theirs. */
+const GAUSS_MIDDLE = 128 / 225;
+const GAUSS = [
+  { node: Math.sqrt(5 - 2 * Math.sqrt(10 / 7)) / 3, weight: (322 + 13 * Math.sqrt(70)) / 900 },
+  { node: Math.sqrt(5 + 2 * Math.sqrt(10 / 7)) / 3, weight: (322 - 13 * Math.sqrt(70)) / 900 },
 ];
 
 const shortArc = (oval: Oval, from: number, to: number): number => {
   const half = (to - from) / 2;
   const middle = (to + from) / 2;
-  return GAUSS.reduce(
-    (sum, [x, w]) =>
-      sum +
-      w *
-        half *
-        (x === 0 ? speed(oval, middle) : speed(oval, middle - x * half) + speed(oval, middle + x * half)),
-    0,
-  );
+  let sum = GAUSS_MIDDLE * speed(oval, middle);
+  for (const { node, weight } of GAUSS) {
+    sum += weight * (speed(oval, middle - node * half) + speed(oval, middle + node * half));
+  }
+  return sum * half;
 };
 
 /** Length of the oval between two parameter angles, mm, signed; error under 1e-9 of the girth. */

@@ -6,7 +6,7 @@ export interface Point3 {
 }
 
 export const point3 = (x: number, y: number, z: number): Point3 => ({ x, y, z });
-export const distance3 = (p: Point3, q: Point3): number => Math.hypot(p.x - q.x, p.y - q.y, p.z - q.z);
+export const distance3 = (p: Point3, q: Point3): number => norm3(subtract3(p, q));
 
 export const subtract3 = (p: Point3, q: Point3): Point3 => point3(p.x - q.x, p.y - q.y, p.z - q.z);
 export const scale3 = (p: Point3, k: number): Point3 => point3(p.x * k, p.y * k, p.z * k);

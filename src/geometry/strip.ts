@@ -1,4 +1,4 @@
-import { add, type Point, point, scale, subtract, unit } from './point.ts';
+import { add, norm, type Point, point, scale, subtract, unit } from './point.ts';
 import { distance3, type Point3 } from './space.ts';
 import { SAME_POINT } from './tolerance.ts';
 
@@ -45,7 +45,7 @@ const apex = (p: Point, q: Point, fromP: number, fromQ: number): Point => {
   if (fromP <= SAME_POINT) return p;
   if (fromQ <= SAME_POINT) return q;
   const base = subtract(q, p);
-  const d = Math.hypot(base.x, base.y);
+  const d = norm(base);
   const ahead = unit(base);
   const along = (fromP * fromP - fromQ * fromQ + d * d) / (2 * d);
   const aside = Math.sqrt(Math.max(0, fromP * fromP - along * along));

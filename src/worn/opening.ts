@@ -1,5 +1,5 @@
 import { type Oval, ovalArc, ovalPoint } from '../geometry/oval.ts';
-import type { Point } from '../geometry/point.ts';
+import { distance, norm, type Point } from '../geometry/point.ts';
 import type { Point3 } from '../geometry/space.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { EdgeUse } from '../pattern/seam.ts';
@@ -97,7 +97,7 @@ const openingThrough = (places: readonly Turned[]): Opening | null => {
 type Turned = Point & { readonly angle: number };
 
 const onCurve = (p: Turned, q: Turned, t: number): Turned => {
-  const [a, b] = [Math.hypot(p.x, p.y), Math.hypot(q.x, q.y)];
+  const [a, b] = [norm(p), norm(q)];
   const [angle, r] = [p.angle + (q.angle - p.angle) * t, a + (b - a) * t];
   return { angle, x: r * Math.sin(angle), y: -r * Math.cos(angle) };
 };
@@ -115,7 +115,7 @@ const measured = (ring: readonly Turned[]): Opening => {
   const round = [{ ...back, angle: 0 }, ...inner, { ...back, angle: 2 * Math.PI }];
   let along = 0;
   const points = round.map((point, i) => {
-    if (i > 0) along += Math.hypot(point.x - round[i - 1]!.x, point.y - round[i - 1]!.y);
+    if (i > 0) along += distance(point, round[i - 1]!);
     return { ...point, along };
   });
   return { points, girth: along };
@@ -172,7 +172,7 @@ export const ovalByPart = (oval: Oval): Round => {
   let length = 0;
   for (let i = 1; i <= fine; i++) {
     const now = ovalPoint(oval, -Math.PI / 2 + (i * 2 * Math.PI) / fine);
-    length = Math.hypot(now.x - before.x, now.y - before.y);
+    length = distance(now, before);
     while (next < ROUND_STEPS && (next * girth) / ROUND_STEPS <= reached + length + 1e-9) {
       const t = length > 0 ? ((next * girth) / ROUND_STEPS - reached) / length : 0;
       table.push({ x: before.x + (now.x - before.x) * t, y: before.y + (now.y - before.y) * t });
