@@ -43,10 +43,13 @@ export const quarterTurned = ({ lines, wallCount, min, max }: Room): Room => {
 /** Levels tried between the lowest and the highest that the block could stand at. */
 const LEVELS = 14;
 
+/** Of two places as near as this to each other's distance (mm) no rounding decides, or a block would leap about while a piece moves. */
+const AS_NEAR = 1e-6;
+
 /**
  * The centre of an upright block that stands inside the room, as near as may be to the point where it is wanted;
  * null where none was found. Exact sideways; up and down it tries the wanted level and even steps, so that the
- * block glides rather than jumps while the walls move.
+ * block glides rather than jumps while the walls move. Of two that are as near, the upper and then the left one is taken.
  */
 export const findRoom = (room: Room, block: Block, wanted: Point): Point | null => {
   const [from, to] = [room.min.y + block.height / 2, room.max.y - block.height / 2];
@@ -54,14 +57,17 @@ export const findRoom = (room: Room, block: Block, wanted: Point): Point | null 
   if (!(from <= to && block.width <= room.max.x - room.min.x)) return null;
   const tried = [Math.min(Math.max(wanted.y, from), to)];
   for (let i = 0; i <= LEVELS; i++) tried.push(from + ((to - from) * i) / LEVELS);
-  tried.sort((a, b) => Math.abs(a - wanted.y) - Math.abs(b - wanted.y));
+  tried.sort((a, b) => {
+    const nearer = Math.abs(a - wanted.y) - Math.abs(b - wanted.y);
+    return Math.abs(nearer) < AS_NEAR ? b - a : nearer;
+  });
   let best: Point | null = null;
   for (const y of tried) {
-    if (best && Math.abs(y - wanted.y) >= distance(best, wanted)) break;
+    if (best && Math.abs(y - wanted.y) >= distance(best, wanted) - AS_NEAR) break;
     const x = placeOnLevel(room, block, y, wanted.x);
     if (x === null) continue;
     const found = point(x, y);
-    if (!best || distance(found, wanted) < distance(best, wanted)) best = found;
+    if (!best || distance(found, wanted) < distance(best, wanted) - AS_NEAR) best = found;
   }
   return best;
 };
@@ -75,7 +81,7 @@ const placeOnLevel = (room: Room, { width, height }: Block, y: number, wanted: n
     const from = taken[i]!;
     if (from - reach >= width && isInside(room, (reach + from) / 2, y)) {
       const x = Math.min(Math.max(wanted, reach + width / 2), from - width / 2);
-      if (best === null || Math.abs(x - wanted) < Math.abs(best - wanted)) best = x;
+      if (best === null || Math.abs(x - wanted) < Math.abs(best - wanted) - AS_NEAR) best = x;
     }
     reach = Math.max(reach, taken[i + 1]!);
   }

@@ -85,3 +85,16 @@ describe('room for a block', () => {
     expect(max.x - min.x).toBeGreaterThan(199);
   });
 });
+
+describe('two places that are as near', () => {
+  const across = (off: number) => segment(point(50 + off, 0), point(50 + off, 40));
+  const along = (off: number) => segment(point(0, 20 + off), point(100, 20 + off));
+  const block = { width: 30, height: 10 };
+
+  it.each([-1e-9, 0, 1e-9])('are told apart by their side, not by a rounding of %d mm', (off) => {
+    const beside = findRoom(roomOf(segmentsOf(hall), [across(off)]), block, point(50, 20));
+    expectSamePoint(beside!, point(35, 20));
+    const above = findRoom(roomOf(segmentsOf(hall), [along(off)]), block, point(50, 20));
+    expect(above!.y).toBeGreaterThan(20);
+  });
+});
