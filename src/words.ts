@@ -32,12 +32,20 @@ export const ratio = (n: number): Quantity => ({ ratio: n });
 export const count = (n: number): Quantity => ({ count: n });
 
 /** Builds Words from a template: words`Try ${mm(12)} or less.` */
-export const words = (text: TemplateStringsArray, ...values: readonly (string | Quantity | Words)[]): Words =>
-  text.flatMap((part, i) => {
+export const words = (
+  text: TemplateStringsArray,
+  ...values: readonly (string | Quantity | Words)[]
+): Words => {
+  const said: (string | Quantity)[] = [];
+  for (const [i, part] of text.entries()) {
+    if (part !== '') said.push(part);
     const value = values[i];
-    const rest = value === undefined ? [] : Array.isArray(value) ? value : [value];
-    return part === '' ? rest : [part, ...rest];
-  }) as Words;
+    if (value !== undefined) said.push(...(isWords(value) ? value : [value]));
+  }
+  return said;
+};
+
+const isWords = (value: string | Quantity | Words): value is Words => Array.isArray(value);
 
 /** The sentence as plain text in the reader's unit. */
 export const say = (sentence: Words, unit: Unit): string =>

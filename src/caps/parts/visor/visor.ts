@@ -1,8 +1,6 @@
-import type { Box } from '../../../geometry/box.ts';
-import { clipToBox } from '../../../geometry/clip.ts';
-import { pathLength, pointAt, reversed } from '../../../geometry/measure.ts';
+import { pathLength, reversed } from '../../../geometry/measure.ts';
 import { offsetOutline } from '../../../geometry/offset.ts';
-import { line, type Path } from '../../../geometry/path.ts';
+import { line, type Path, pathStart } from '../../../geometry/path.ts';
 import { point } from '../../../geometry/point.ts';
 import { wholeEdge } from '../../../geometry/whole-edge.ts';
 import type { Cut, Figure, Piece } from '../../../pattern/piece.ts';
@@ -22,9 +20,12 @@ const COVERS = {
   under: { id: 'visorUnder', name: 'Visor, under', outer: 1, interlined: false },
 } as const;
 
+/** From the middle of a symmetric edge on. */
+const onFromMiddle = (edge: Path): Path => edge.slice(edge.length / 2);
+
 /** Foot of the centre line: where the outer edge crosses x = 0. */
-const frontOf = (shape: VisorShape) => pointAt(shape.outer, pathLength(shape.outer) / 2);
-const heelOf = (shape: VisorShape) => pointAt(shape.inner, pathLength(shape.inner) / 2);
+const frontOf = (shape: VisorShape) => pathStart(onFromMiddle(shape.outer));
+const heelOf = (shape: VisorShape) => pathStart(onFromMiddle(shape.inner));
 
 /** The visor's cover, front downwards. */
 export const visor = ({ shape, figures, side = 'both' }: VisorPieceWish): Piece => {
@@ -85,20 +86,25 @@ export const visorInside = ({ id, name, cuts, shape, notes }: StiffenerWish): Pi
   notes,
 });
 
-/** A visor's shape moved in (by < 0) or out (by > 0) all round, mm; as symmetric as it was. */
+/**
+ * A visor's shape moved in (by < 0) or out (by > 0) all round, mm; as symmetric as it was, for only its right half is moved.
+ * In place of the left one a block runs straight on from it.
+ */
 export const visorMoved = (shape: VisorShape, by: number): VisorShape => {
+  const [heel, front] = [heelOf(shape), frontOf(shape)];
+  const x = heel.x - 1 - 2 * Math.abs(by);
+  const block = [
+    line(heel, point(x, heel.y)),
+    line(point(x, heel.y), point(x, front.y)),
+    line(point(x, front.y), front),
+  ];
   const [outer, inner] = offsetOutline([
-    { path: shape.outer, by },
-    { path: shape.inner, by },
+    { path: onFromMiddle(shape.outer), by },
+    { path: shape.inner.slice(0, shape.inner.length / 2), by },
+    { path: block, by },
   ]);
-  // A corner is given to one of its two edges: taking the right half twice gives both tips the same one.
-  return { outer: wholeEdge(rightHalf(outer!)), inner: reversed(wholeEdge(reversed(rightHalf(inner!)))) };
+  return { outer: wholeEdge(outer!), inner: reversed(wholeEdge(reversed(inner!))) };
 };
-
-const FAR = 1e4;
-const RIGHT: Box = { min: point(0, -FAR), max: point(FAR, FAR) };
-
-const rightHalf = (path: Path): Path => clipToBox(path, RIGHT).flat();
 
 /** The stiffener: the visor's cover less its clearance. */
 export const stiffener = (cover: VisorShape, clearance: number): Piece =>
