@@ -72,21 +72,29 @@ export const cubicLength = (c: Cubic, t0 = 0, t1 = 1): number =>
  */
 const lengthIn = (v: Velocity, t0: number, t1: number, within: number): number => {
   const [low, high] = [Math.min(t0, t1), Math.max(t0, t1)];
-  const stops = [...turns(v.ax, v.bx, v.cx), ...turns(v.ay, v.by, v.cy)].filter((t) => t > low && t < high);
-  if (stops.length === 0) return lengthBetween(v, t0, t1, within, 0);
-  const all = [low, ...stops.sort((s, t) => s - t), high];
-  const sum = all
-    .slice(1)
-    .reduce((rest, t, i) => rest + lengthBetween(v, all[i]!, t, within / all.length, 0), 0);
+  const stops = [low];
+  const stopAt = (t: number): void => {
+    if (t > low && t < high) stops.push(t);
+  };
+  atTurns(v.ax, v.bx, v.cx, stopAt);
+  atTurns(v.ay, v.by, v.cy, stopAt);
+  if (stops.length === 1) return lengthBetween(v, t0, t1, within, 0);
+  stops.push(high);
+  stops.sort((s, t) => s - t);
+  let sum = 0;
+  for (let i = 1; i < stops.length; i++) {
+    sum += lengthBetween(v, stops[i - 1]!, stops[i]!, within / stops.length, 0);
+  }
   return t0 < t1 ? sum : -sum;
 };
 
-/** Roots of a + b t + c t², without the cancellation that the school formula has. */
-const turns = (a: number, b: number, c: number): readonly number[] => {
+/** Gives the roots of a + b t + c t², without the cancellation that the school formula has. */
+const atTurns = (a: number, b: number, c: number, give: (t: number) => void): void => {
   const square = b * b - 4 * a * c;
-  if (!(square >= 0)) return [];
+  if (!(square >= 0)) return;
   const q = -(b + Math.sign(b || 1) * Math.sqrt(square)) / 2;
-  return [q / c, a / q];
+  give(q / c);
+  give(a / q);
 };
 
 /** The parameter at a distance along a cubic of known length, mm: right to CUBIC_LENGTH. */
