@@ -1,5 +1,5 @@
 /** In one frame no work is begun after this, ms: the rest of a sixtieth of a second is the browser's, to lay out and paint. */
-const ENOUGH = 4;
+const ENOUGH = 1;
 
 type Work = () => void;
 
