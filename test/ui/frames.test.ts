@@ -1,6 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { awaitInFrame, inFrameAfterAll, notInFrame, paintInFrame } from '../../src/ui/frames.ts';
 
+/** Less and more than a frame has for work, ms. */
+const [LITTLE, LONG] = [0.2, 10];
+
 /** A screen that draws a frame when it is told to, with a clock of its own. */
 let frames: (() => void)[] = [];
 let clock = 0;
@@ -34,16 +37,16 @@ describe('work in frames', () => {
   });
 
   it('is all done in one frame where it takes little time', () => {
-    paintInFrame(work('paint', 1));
-    inFrameAfterAll(work('a new wish', 1, () => paintInFrame(work('paint it', 1))));
+    paintInFrame(work('paint', LITTLE));
+    inFrameAfterAll(work('a new wish', LITTLE, () => paintInFrame(work('paint it', LITTLE))));
     nextFrame();
     expect(done).toEqual(['paint', 'a new wish', 'paint it']);
     expect(frames).toEqual([]);
   });
 
   it('is done in turns, a frame for each, where it takes long', () => {
-    paintInFrame(work('paint', 10));
-    inFrameAfterAll(work('a new wish', 10));
+    paintInFrame(work('paint', LONG));
+    inFrameAfterAll(work('a new wish', LONG));
     nextFrame();
     expect(done).toEqual(['paint']);
     nextFrame();
@@ -53,47 +56,47 @@ describe('work in frames', () => {
 
   it('paints two views of a cap in one frame, however long each takes to be made', () => {
     const [table, worn] = [awaitInFrame(), awaitInFrame()];
-    paintInFrame(work('paint the table', 10));
+    paintInFrame(work('paint the table', LONG));
     table();
     nextFrame();
     expect(done).toEqual([]);
-    paintInFrame(work('paint it worn', 10));
+    paintInFrame(work('paint it worn', LONG));
     worn();
     nextFrame();
     expect(done).toEqual(['paint the table', 'paint it worn']);
   });
 
   it('paints the last wish before it begins a new one, and what is left when a painter fails', () => {
-    inFrameAfterAll(work('a new wish', 1));
+    inFrameAfterAll(work('a new wish', LITTLE));
     paintInFrame(() => {
       throw new Error('a slip');
     });
-    paintInFrame(work('paint', 1));
+    paintInFrame(work('paint', LITTLE));
     expect(nextFrame).toThrow('a slip');
     nextFrame();
     expect(done).toEqual(['paint', 'a new wish']);
   });
 
   it('can be taken back', () => {
-    const no = work('no', 1);
+    const no = work('no', LITTLE);
     for (const asked of [paintInFrame, inFrameAfterAll]) {
       asked(no);
       notInFrame(no);
     }
-    paintInFrame(work('yes', 1));
+    paintInFrame(work('yes', LITTLE));
     nextFrame();
     expect(done).toEqual(['yes']);
   });
 
   it('is told by the page for as long as any is left', () => {
-    paintInFrame(work('paint', 10));
-    inFrameAfterAll(work('a new wish', 10));
+    paintInFrame(work('paint', LONG));
+    inFrameAfterAll(work('a new wish', LONG));
     expect(busy).toBe(true);
     nextFrame();
     expect(busy).toBe(true);
     nextFrame();
     expect(busy).toBe(false);
-    const no = work('no', 1);
+    const no = work('no', LITTLE);
     paintInFrame(no);
     expect(busy).toBe(true);
     notInFrame(no);
@@ -105,7 +108,7 @@ describe('work in frames', () => {
     paintInFrame(() => {
       throw new Error('a slip');
     });
-    inFrameAfterAll(work('a new wish', 1));
+    inFrameAfterAll(work('a new wish', LITTLE));
     expect(nextFrame).toThrow('a slip');
     nextFrame();
     expect(done).toEqual(['a new wish']);
@@ -114,13 +117,13 @@ describe('work in frames', () => {
 
   it('paints nothing and begins nothing new while something to be painted is made beside the page', () => {
     const here = awaitInFrame();
-    paintInFrame(work('the worn view', 1));
-    inFrameAfterAll(work('a new wish', 1));
+    paintInFrame(work('the worn view', LITTLE));
+    inFrameAfterAll(work('a new wish', LITTLE));
     nextFrame();
     nextFrame();
     expect(done).toEqual([]);
     expect(busy).toBe(true);
-    paintInFrame(work('the table', 1));
+    paintInFrame(work('the table', LITTLE));
     here();
     nextFrame();
     expect(done).toEqual(['the worn view', 'the table', 'a new wish']);
@@ -129,7 +132,7 @@ describe('work in frames', () => {
 
   it('asks for no frame while all it has to do is wait, and is told once only that the wait is over', () => {
     const [one, other] = [awaitInFrame(), awaitInFrame()];
-    paintInFrame(work('paint', 1));
+    paintInFrame(work('paint', LITTLE));
     nextFrame();
     expect(frames).toEqual([]);
     one();
