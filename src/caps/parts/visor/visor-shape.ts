@@ -23,7 +23,10 @@ export interface VisorWish {
   readonly tipRounding: number;
 }
 
-/** A flat visor, front downwards, the middle of its inner edge on the origin; both edges counter-clockwise, and each of two halves that mirror each other curve by curve. */
+/**
+ * A flat visor, front downwards, the middle of its inner edge on the origin; both edges counter-clockwise, and each of two
+ * halves that mirror each other curve by curve.
+ */
 export interface VisorShape {
   /** From the left tip round the front to the right tip. */
   readonly outer: Path;
