@@ -1,4 +1,10 @@
-import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { keepingNatives } from '../house/natives.ts';
+
+const { getDocument, OPS } = await keepingNatives(async () => {
+  // Else it fetches its worker with the first file, and that replaces them again.
+  await import('pdfjs-dist/legacy/build/pdf.worker.mjs' as string);
+  return import('pdfjs-dist/legacy/build/pdf.mjs');
+});
 
 /** A PDF as pdf.js reads it: an independent reader of what was written. Millimetres, y up. */
 export interface ReadPdf {
