@@ -171,7 +171,11 @@ export default defineConfig({
       output: {
         codeSplitting: {
           groups: [
-            { name: 'rules', test: /src\/(ui\/table\/painting|geometry\/walk)\.ts$/, priority: 3 },
+            {
+              name: 'rules',
+              test: /src\/(ui\/table\/painting|geometry\/walk|design\/change-style)\.ts$/,
+              priority: 3,
+            },
             { name: 'studio', test: /src\/main\.tsx$/, priority: 2 },
             { name: 'painter', test: /src\/ui\/table\/painter\.ts$/, priority: 1 },
           ],

@@ -96,6 +96,12 @@ test('every style is shown by a drawing of its own, with its names and its start
     await card.getByRole('radio').check();
     for (const start of starts) await expect(studio.getByRole('button', { name: start.name })).toBeVisible();
   }
-  const drawings = await studio.locator('.style svg').evaluateAll((all) => all.map((svg) => svg.innerHTML));
-  expect(new Set(drawings).size).toBe(styles.length);
+  const sketches = () => studio.locator('.style svg').evaluateAll((all) => all.map((svg) => svg.innerHTML));
+  const drawn = await sketches();
+  expect(new Set(drawn).size).toBe(styles.length);
+
+  // All follow what is changed on the table, in whatever style that is.
+  await typedField(studio, 'Ease').fill('2.6');
+  const alike = async () => (await sketches()).filter((sketch, i) => sketch === drawn[i]).length;
+  await expect.poll(alike).toBe(0);
 });

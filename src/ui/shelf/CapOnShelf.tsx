@@ -1,14 +1,13 @@
-import { useMemo } from 'react';
 import { styleOf } from '../../caps/registry.ts';
 import type { Spec } from '../../design/spec.ts';
 import { meanGirth } from '../../head/girth.ts';
-import { drafted } from '../../state/derived.ts';
 import { removeFromShelf, takeToTable } from '../../state/shelf.ts';
 import { type Shelved, savedName } from '../../state/shelved.ts';
 import { useStudio } from '../../state/studio.ts';
 import { formatLength } from '../../units.ts';
-import { FormSketch } from '../FormSketch.tsx';
 import { Figures } from '../Said.tsx';
+import { FormSketch } from '../sketches/FormSketch.tsx';
+import { useSketches, useSketchesOfTable } from '../sketches/use-sketches.ts';
 import { useOpened } from './use-opened.ts';
 
 /** One cap of the shelf, and what can be done with it. */
@@ -45,10 +44,10 @@ export const CapOnShelf = ({ cap }: { readonly cap: Shelved }) => {
 /** The cap that is being worked on: kept as it is changed. */
 export const CapOnTable = () => {
   const wish = useStudio((s) => s.wish);
-  const good = useStudio((s) => s.good);
+  const [picture] = useSketchesOfTable();
   return (
     <li className="shelved" aria-current="true">
-      <Sketch spec={good} />
+      <FormSketch picture={picture} />
       <div>
         <h3>{nameOf(wish.cap.name)}</h3>
         <About spec={wish} />
@@ -61,10 +60,8 @@ export const CapOnTable = () => {
 const nameOf = (name: string): string => (name.trim() === '' ? 'A cap without a name' : name);
 
 const Sketch = ({ spec }: { readonly spec: Spec }) => {
-  const draft = drafted(spec);
-  const style = styleOf(spec.cap.style);
-  const form = useMemo(() => draft && style.form(draft.values, draft.head), [style, draft]);
-  return form && <FormSketch form={form} />;
+  const [picture] = useSketches(spec);
+  return <FormSketch picture={picture} />;
 };
 
 const About = ({ spec: { head, cap } }: { readonly spec: Spec }) => {

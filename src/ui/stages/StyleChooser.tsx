@@ -1,11 +1,10 @@
-import { useEffect, useId, useMemo, useState } from 'react';
-import { fetchStyles, isStyleId, styleOf } from '../../caps/registry.ts';
-import type { Head, Style } from '../../caps/style.ts';
+import { useEffect, useId, useState } from 'react';
+import { fetchStyles, isStyleId, styleIds, styleOf } from '../../caps/registry.ts';
+import type { Style } from '../../caps/style.ts';
 import { putStyle, putValues } from '../../state/cap-actions.ts';
-import { judged } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
-import { FormSketch } from '../FormSketch.tsx';
-import { styleSketch } from './style-sketch.ts';
+import { FormSketch } from '../sketches/FormSketch.tsx';
+import { useSketchesOfTable } from '../sketches/use-sketches.ts';
 
 /** Every style as a small drawing of its own form on this head, with its names; and points to start from. */
 export const StyleChooser = () => {
@@ -15,13 +14,12 @@ export const StyleChooser = () => {
   }, []);
   const name = useId();
   const chosen = useStudio((s) => s.wish.cap.style);
-  const head = useStudio((s) => judged(s.good).given?.head ?? null);
-  if (head === null) return null;
+  const sketches = useSketchesOfTable(styleIds);
   return (
     <>
       <fieldset className="styles">
         <legend className="unseen">Style</legend>
-        {styles.map((style) => (
+        {styles.map((style, i) => (
           <label key={style.id} className="style">
             <input
               type="radio"
@@ -31,7 +29,7 @@ export const StyleChooser = () => {
                 if (isStyleId(style.id)) void putStyle(style.id);
               }}
             />
-            <Sketch style={style} head={head} />
+            <FormSketch picture={sketches[i]} />
             <b>{style.name}</b>
             {style.alsoCalled.length > 0 && <span className="help">{style.alsoCalled.join(', ')}</span>}
             <span className="help">{style.tells}</span>
@@ -41,11 +39,6 @@ export const StyleChooser = () => {
       <Starts style={styleOf(chosen)} />
     </>
   );
-};
-
-const Sketch = ({ style, head }: { readonly style: Style; readonly head: Head }) => {
-  const cap = useStudio((s) => s.good.cap);
-  return <FormSketch form={useMemo(() => styleSketch(style, cap, head), [style, cap, head])} />;
 };
 
 /** Mixes to start from, taken at once and undone like anything else. */
