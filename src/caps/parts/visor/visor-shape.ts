@@ -41,6 +41,7 @@ interface Reach {
 }
 
 const EDGE_STEPS = 72;
+const TURN_STEPS = 8;
 const TIP_STEPS = 10;
 const [POINTED, SQUARE] = [1.6, 4];
 
@@ -49,22 +50,33 @@ const [POINTED, SQUARE] = [1.6, 4];
  * It is drawn a tip radius inside and then moved outwards by that radius, so that the corner is a true arc, tangent to
  * the inner edge exactly where the sewn stretch ends.
  */
-const outerReach = ({ innerEdge, depth, fullness, tipRounding: r }: VisorWish): readonly Reach[] => {
+const outerReach = (wish: VisorWish): { readonly edge: readonly Reach[]; readonly tip: readonly Reach[] } => {
+  const { innerEdge, depth, fullness, tipRounding: r } = wish;
   const power = POINTED * (SQUARE / POINTED) ** fullness;
   const [half, core] = [innerEdge / 2, depth - 2 * r];
-  const edge = Array.from({ length: EDGE_STEPS + 1 }, (_, i) => {
-    const u = Math.sin((i / EDGE_STEPS) * (Math.PI / 2));
+  const even = [0, ...quarterOf(EDGE_STEPS).map(Math.sin)];
+  // A shallow edge turns towards its tip within less than the last step: it has stops of its own there, at equal turns.
+  const steepness = (2 * half) / (power * core);
+  const turns = quarterOf(TURN_STEPS)
+    .map((turn) => Math.max(0, 1 - (Math.tan(turn) / steepness) ** 2) ** (1 / power))
+    .filter((u) => u > even.at(-1)!)
+    .reverse();
+  const edge = [...even, ...turns, 1].map((u) => {
     const height = Math.sqrt(Math.max(0, 1 - u ** power));
     const [nx, ny] = [core * u ** (power - 1), ((2 * half) / power) * height];
     const n = Math.hypot(nx, ny);
     return { along: half * u + (r * nx) / n, out: r + core * height + (r * ny) / n };
   });
-  const tip = Array.from({ length: TIP_STEPS }, (_, i) => {
-    const turn = ((i + 1) / TIP_STEPS) * (Math.PI / 2);
-    return { along: half + r * Math.cos(turn), out: r - r * Math.sin(turn) };
-  });
-  return [...edge, ...tip];
+  const tip = [...quarterOf(TIP_STEPS), Math.PI / 2].map((turn) => ({
+    along: half + r * Math.cos(turn),
+    out: r - r * Math.sin(turn),
+  }));
+  return { edge, tip };
 };
+
+/** Equal steps between nothing and a quarter turn. */
+const quarterOf = (steps: number): readonly number[] =>
+  Array.from({ length: steps - 1 }, (_, i) => ((i + 1) / steps) * (Math.PI / 2));
 
 /** Stops closer than this (mm) are told apart by their tangent alone: off by less than 1e-5 mm. */
 const STOP_GAP = 0.02;
@@ -94,7 +106,8 @@ export const visorStrip = ({ opening, depth, drop }: VisorWish, stops: readonly 
 /** The whole visor in space, from the wearer's left to the right: left rail the opening, right rail the outer edge. */
 export const visorSheet = (wish: VisorWish): Strip => {
   const half = wish.innerEdge / 2;
-  const reach = outerReach(wish);
+  const { edge, tip } = outerReach(wish);
+  const reach = [...edge, ...tip];
   const angles = anglesFromFront(
     wish.opening,
     reach.map(({ along }) => Math.min(along, half)),
@@ -122,8 +135,8 @@ export const visorSheet = (wish: VisorWish): Strip => {
 /** The visor rolled flat. */
 export const visorShape = (wish: VisorWish): VisorShape => {
   const half = wish.innerEdge / 2;
-  const reach = outerReach(wish);
-  const stops = stopsFor(reach, half);
+  const { edge, tip } = outerReach(wish);
+  const stops = stopsFor([...edge, ...tip], half);
   const flat = unroll(visorStrip(wish, stops));
   // The first ruling runs from the origin along +x and the strip towards +y: turn it to run down, and the strip to the right.
   const stand = (p: Point) => point(p.y, -p.x);
@@ -138,10 +151,10 @@ export const visorShape = (wish: VisorWish): VisorShape => {
 
   // The outer edge runs into its tip along a ruling and ends along the inner edge; its curvature jumps where the tip begins.
   const start = point(1, 0);
-  const intoTip = scale(rulingAt(reach[EDGE_STEPS]!.along), -1);
+  const intoTip = scale(rulingAt(edge.at(-1)!.along), -1);
   const outer = [
-    ...fitPath(reach.slice(0, EDGE_STEPS + 1).map(at), { start, end: intoTip }),
-    ...fitPath(reach.slice(EDGE_STEPS).map(at), { start: intoTip, end: scale(left(rulingAt(half)), -1) }),
+    ...fitPath(edge.map(at), { start, end: intoTip }),
+    ...fitPath([edge.at(-1)!, ...tip].map(at), { start: intoTip, end: scale(left(rulingAt(half)), -1) }),
   ];
   const sewn = stops.filter((stop) => stop < half - STOP_GAP);
   const inner = fitPath(
