@@ -61,6 +61,11 @@ test('a piece is dragged and put down, the rest make room, and it is let go agai
   await expect.poll(() => top(tip)).toBeLessThan(before.y - 60);
   // Nothing lies over anything once the rest has been laid anew.
   await expect(studio.locator('.laid.wrong')).toHaveCount(0);
+  // Where a hand has put it, there it is still after a reload.
+  const put = await top(tip);
+  await studio.reload();
+  await expect(tip).toHaveAttribute('aria-pressed', 'true');
+  await expect.poll(() => top(tip)).toBeCloseTo(put, 0);
   await studio.getByRole('button', { name: 'Let go of all pieces' }).click();
   await expect(tip).toHaveAttribute('aria-pressed', 'false');
 });
@@ -200,6 +205,10 @@ test('caps of the shelf are laid on the same cloth, each piece named by its cap,
   await expect(piece(studio, 'Cornet’s cap: tip')).toHaveCount(1);
   await expect(studio.locator('.laid.wrong')).toHaveCount(0);
   expect(await taken(studio)).toBeGreaterThan(alone);
+  // What is cut together is no less kept than the cap itself.
+  await studio.reload();
+  await expect(studio.getByRole('spinbutton', { name: 'Tenor horn’s cap' })).toHaveValue('2');
+  await expect(piece(studio, 'Tenor horn’s cap: visor')).toHaveCount(4);
   // Every cloth is laid at five widths for the list.
   await expect(list.getByText('For Cornet’s cap, 2 × Tenor horn’s cap.')).toBeVisible({ timeout: 60_000 });
   expect(await thread()).toBeGreaterThan(2 * forOne);

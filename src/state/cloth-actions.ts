@@ -1,7 +1,9 @@
 import type { Scrap } from '../cloth/cloth.ts';
 import { clothOfKind, kindOf } from '../cloth/kinds.ts';
+import type { Placement } from '../nesting/task.ts';
 import type { Cloth } from '../pattern/piece.ts';
 import { settle, wishing } from './actions.ts';
+import type { LayChoice } from './lay-choice.ts';
 import { useStudio } from './studio.ts';
 
 const get = useStudio.getState;
@@ -24,3 +26,27 @@ export const putScraps = (cloth: Cloth, scraps: readonly Scrap[]): void => {
   const cloths = { ...wish.cloths, [cloth]: { ...wish.cloths[cloth], scraps } };
   set(wishing({ ...wish, cloths }));
 };
+
+const putLay = (changed: Partial<LayChoice>): void => {
+  set({ lay: { ...get().lay, ...changed } });
+};
+
+export const chooseCloth = (cloth: Cloth): void => {
+  if (cloth !== get().lay.cloth) putLay({ cloth, pins: [] });
+};
+
+/** Cuts so many of the cap on the table together. */
+export const putCaps = (here: number): void => putLay({ here, pins: [] });
+
+/** Cuts so many of a cap of the shelf with the one on the table. */
+export const putBeside = (id: number, count: number): void =>
+  putLay({ besides: { ...get().lay.besides, [id]: count }, pins: [] });
+
+/** Puts a piece down where a hand let it go. */
+export const pinPiece = (placement: Placement): void =>
+  putLay({ pins: [...get().lay.pins.filter(({ piece }) => piece !== placement.piece), placement] });
+
+export const freePiece = (id: string): void =>
+  putLay({ pins: get().lay.pins.filter(({ piece }) => piece !== id) });
+
+export const freeAll = (): void => putLay({ pins: [] });

@@ -3,6 +3,7 @@ import { decodeSpec, encodeSpec, type SavedSpec } from '../design/decode.ts';
 import { decodeHeads } from '../design/decode-head.ts';
 import type { HeadSpec } from '../design/spec.ts';
 import { canBeSewn } from './derived.ts';
+import { decodeLay, type LayChoice } from './lay-choice.ts';
 import { decodeShelf, isCapId, type Shelved } from './shelved.ts';
 import { type Stage, stages } from './stage.ts';
 import type { Studio, Theme, Ticks } from './state.ts';
@@ -20,11 +21,12 @@ export interface Kept {
   readonly stage: Stage;
   readonly theme: Theme;
   readonly worn: WornWish;
+  readonly lay: LayChoice;
   readonly ticks: Ticks;
 }
 
 export const toKeep = (studio: Studio): Kept => {
-  const { wish, good, capId, shelf, heads, typed, stage, theme, worn, ticks } = studio;
+  const { wish, good, capId, shelf, heads, typed, stage, theme, worn, lay, ticks } = studio;
   return {
     wish: encodeSpec(wish),
     good: encodeSpec(good),
@@ -35,6 +37,7 @@ export const toKeep = (studio: Studio): Kept => {
     stage,
     theme,
     worn,
+    lay,
     ticks,
   };
 };
@@ -68,6 +71,7 @@ export const restore = (kept: unknown, first: Studio): Restored => {
     stage: stages.find((stage) => stage === data.stage) ?? first.stage,
     theme: data.theme === 'light' || data.theme === 'dark' ? data.theme : 'system',
     worn: decodeWorn(data.worn),
+    lay: decodeLay(data.lay, shelf),
     ticks: decodeTicks(data.ticks, [capId, ...shelf.map(({ id }) => id)]),
     notice: noticeOf(repaired),
   };

@@ -1,5 +1,6 @@
 import type { HeadSpec, Spec } from '../design/spec.ts';
 import type { FieldId } from './field.ts';
+import type { LayChoice } from './lay-choice.ts';
 import type { Shelved } from './shelved.ts';
 import type { Stage } from './stage.ts';
 import type { Typed } from './typed.ts';
@@ -35,6 +36,7 @@ export interface Studio {
   readonly detail: Detail | null;
   readonly theme: Theme;
   readonly worn: WornWish;
+  readonly lay: LayChoice;
   /** Kept with the cap, and no step of undo. */
   readonly ticks: Ticks;
   /** The field being changed right now, and what lay on the table before: one drag is one step of undo. */

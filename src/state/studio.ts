@@ -6,6 +6,7 @@ import { defaultSpec } from '../design/default-spec.ts';
 import { demoHeads } from '../design/demo-band.ts';
 import { keeping } from './keeping.ts';
 import { type Kept, restore, stylesKept, toKeep } from './kept.ts';
+import { usualLay } from './lay-choice.ts';
 import { demoShelf, FIRST_CAP } from './shelved.ts';
 import type { Studio } from './state.ts';
 import { usualWorn } from './worn-wish.ts';
@@ -24,6 +25,7 @@ const first: Studio = {
   detail: null,
   theme: 'system',
   worn: usualWorn,
+  lay: usualLay,
   ticks: {},
   moving: null,
   notice: null,

@@ -1,16 +1,19 @@
+import { useState } from 'react';
+import { putBeside } from '../../state/cloth-actions.ts';
 import { savedName } from '../../state/shelved.ts';
 import { useStudio } from '../../state/studio.ts';
 import { CapCount } from './CapCount.tsx';
-import { putBeside } from './lay-now.ts';
 import { useLay } from './use-lay.ts';
 
 /** Which caps of the shelf are cut from the same cloth, and how many of each. */
 export const Besides = () => {
   const shelf = useStudio((s) => s.shelf);
-  const { besides, unsewn } = useLay();
+  const { besides } = useStudio((s) => s.lay);
+  const { unsewn } = useLay();
+  const [openAtFirst] = useState(() => Object.values(besides).some((count) => count > 0));
   if (shelf.length === 0) return null;
   return (
-    <details>
+    <details open={openAtFirst}>
       <summary>With caps from the shelf</summary>
       {shelf.map((cap) => (
         <CapCount

@@ -1,6 +1,5 @@
 import { useId } from 'react';
-
-const MOST_CAPS = 20;
+import { MOST_CUT } from '../../state/lay-choice.ts';
 
 interface Props {
   readonly label: string;
@@ -20,11 +19,11 @@ export const CapCount = ({ label, least, count, onCount }: Props) => {
         className="figures"
         type="number"
         min={least}
-        max={MOST_CAPS}
+        max={MOST_CUT}
         value={count}
         onChange={({ target }) => {
           const wished = target.valueAsNumber;
-          if (Number.isInteger(wished) && wished >= least && wished <= MOST_CAPS) onCount(wished);
+          if (Number.isInteger(wished) && wished >= least && wished <= MOST_CUT) onCount(wished);
         }}
       />
     </div>

@@ -5,6 +5,7 @@ import { layName } from '../../cloth/lay-name.ts';
 import { clothNames } from '../../drawing/cut-words.ts';
 import type { Cloth } from '../../pattern/piece.ts';
 import { put } from '../../state/actions.ts';
+import { chooseCloth, freeAll, putCaps } from '../../state/cloth-actions.ts';
 import { drafted } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { mm, ratio, words } from '../../words.ts';
@@ -15,14 +16,15 @@ import { Figures, Said } from '../Said.tsx';
 import { Besides } from './Besides.tsx';
 import { CapCount } from './CapCount.tsx';
 import { LayDownload } from './LayDownload.tsx';
-import { betterLay, chooseCloth, freeAll, keepLay, putCaps, stopLaying } from './lay-now.ts';
+import { betterLay, keepLay, stopLaying } from './lay-now.ts';
 import { ScrapForm } from './ScrapForm.tsx';
 import { useLay } from './use-lay.ts';
 
 /** Which cloth is laid, how it lies, what it takes. */
 export const LayForm = () => {
   useEffect(keepLay, []);
-  const { cloth, lay, here, pins, progress } = useLay();
+  const { cloth, here, pins } = useStudio((s) => s.lay);
+  const { lay, progress } = useLay();
   const onScraps = useStudio((s) => s.wish.cloths[cloth].scraps.length > 0);
   return (
     <section className="lay-form" aria-label="Cutting lay">

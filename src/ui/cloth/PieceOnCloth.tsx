@@ -7,8 +7,8 @@ import { pathData } from '../../drawing/path-data.ts';
 import { boxHeight, boxOf, boxWidth } from '../../geometry/box.ts';
 import { add, type Point, point } from '../../geometry/point.ts';
 import type { Placement } from '../../nesting/task.ts';
+import { freePiece, pinPiece } from '../../state/cloth-actions.ts';
 import { layStroke } from './lay-keys.ts';
-import { freePiece, pinPiece } from './lay-now.ts';
 
 interface Props {
   readonly laid: LaidPiece;

@@ -16,7 +16,6 @@ import { Figures } from '../Said.tsx';
 import { type CapToCut, capsToCut } from './caps-to-cut.ts';
 import { needsOf } from './needs.ts';
 import { notionWords, shoppingText } from './shopping-text.ts';
-import { useLay } from './use-lay.ts';
 
 /** Laying for the list waits for this rest, ms. */
 const REST = 600;
@@ -26,7 +25,7 @@ export const Shopping = () => {
   const good = useStudio((s) => s.good);
   const shelf = useStudio((s) => s.shelf);
   const unit = useStudio((s) => s.wish.unit);
-  const { here, besides } = useLay();
+  const { here, besides } = useStudio((s) => s.lay);
   const [found, setFound] = useState<{ readonly caps: readonly CapToCut[]; readonly needs: Needs } | null>(
     null,
   );

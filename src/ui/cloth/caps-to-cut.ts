@@ -4,6 +4,7 @@ import type { Draft } from '../../design/draft.ts';
 import type { Spec } from '../../design/spec.ts';
 import type { SeamReport } from '../../pattern/seam-check.ts';
 import { drafted } from '../../state/derived.ts';
+import type { LayChoice } from '../../state/lay-choice.ts';
 import { openShelved } from '../../state/shelf.ts';
 import type { Shelved } from '../../state/shelved.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -19,17 +20,14 @@ export interface CapsToCut {
   readonly unsewn: readonly string[];
 }
 
-/** How many are cut together: of the cap on the table, and of caps of the shelf by their numbers. */
-export interface CapCounts {
-  readonly here: number;
-  readonly besides: Readonly<Record<number, number>>;
-}
-
 /**
  * What is cut together: the cap on the table and the chosen caps of the shelf, all of the cloths on the table, whose
  * thickness and shrinkage count for all. Nothing while the cap on the table cannot be sewn.
  */
-export const capsToCut = async ({ here, besides }: CapCounts): Promise<CapsToCut> => {
+export const capsToCut = async ({
+  here,
+  besides,
+}: Pick<LayChoice, 'here' | 'besides'>): Promise<CapsToCut> => {
   const { good, shelf } = useStudio.getState();
   const caps: CapToCut[] = [];
   const unsewn: string[] = [];

@@ -4,40 +4,23 @@ import type { LayAnswer, LayOrder } from '../../cloth/lay-messages.ts';
 import { type LayPiece, layPieces } from '../../cloth/lay-pieces.ts';
 import { layTask } from '../../cloth/lay-task.ts';
 import type { LayWish } from '../../cloth/lay-wish.ts';
-import type { Placement } from '../../nesting/task.ts';
-import type { Cloth } from '../../pattern/piece.ts';
+import type { LayChoice } from '../../state/lay-choice.ts';
 import { onceResting } from '../../state/resting.ts';
 import { useStudio } from '../../state/studio.ts';
 import { type CapToCut, capsToCut } from './caps-to-cut.ts';
 
 /** The cutting lay on the table. */
 export interface LayNow {
-  readonly cloth: Cloth;
   /** Null until the first answer is there. */
   readonly lay: ClothLay | null;
-  /** How many of the cap on the table are laid together. */
-  readonly here: number;
-  /** How many of each cap of the shelf are laid with it, by their numbers. */
-  readonly besides: Readonly<Record<number, number>>;
   /** The names of those that cannot be sewn in this cloth. */
   readonly unsewn: readonly string[];
-  /** What has been put down by hand, and stays. */
-  readonly pins: readonly Placement[];
   /** Part of the time that bettering has used; null while it rests. */
   readonly progress: number | null;
   readonly message: string | null;
 }
 
-let now: LayNow = {
-  cloth: 'outer',
-  lay: null,
-  here: 1,
-  besides: {},
-  unsewn: [],
-  pins: [],
-  progress: null,
-  message: null,
-};
+let now: LayNow = { lay: null, unsewn: [], progress: null, message: null };
 const listeners = new Set<() => void>();
 
 const tell = (change: Partial<LayNow>): void => {
@@ -73,18 +56,24 @@ const rest = (): void => {
 };
 
 /** What is cut together now. */
-export const capsNow = async (): Promise<readonly CapToCut[]> => (await capsToCut(now)).caps;
+export const capsNow = async (): Promise<readonly CapToCut[]> =>
+  (await capsToCut(useStudio.getState().lay)).caps;
 
 /** Lays the chosen cloth anew round what was put down by hand; betters it for a while if wanted. */
 const layAnew = async (time: number): Promise<void> => {
   stopLaying();
   const turn = latest;
-  const { caps, unsewn } = await capsToCut(now);
+  const { caps, unsewn } = await capsToCut(useStudio.getState().lay);
   if (turn !== latest || caps.length === 0) return;
-  const spec = useStudio.getState().good.cloths[now.cloth];
-  const wish = { caps, cloth: now.cloth, spec };
+  const { good, lay } = useStudio.getState();
+  const { cloth } = lay;
+  const spec = good.cloths[cloth];
+  const wish = { caps, cloth, spec };
   const pieces = layPieces(wish);
-  const pins = now.pins.filter(({ piece }) => pieces.some(({ id }) => id === piece));
+  const grounds = Math.max(1, spec.scraps.length);
+  const pins = lay.pins.filter(
+    ({ piece, container }) => container < grounds && pieces.some(({ id }) => id === piece),
+  );
   const order: LayOrder = { task: layTask(pieces, spec, pins), seed: SEED, time };
   worker = new Worker(layWorker, { type: 'module' });
   worker.addEventListener('message', ({ data }: MessageEvent<LayAnswer>) => take(data, wish, pieces));
@@ -92,7 +81,7 @@ const layAnew = async (time: number): Promise<void> => {
     take({ kind: 'failed', message: 'The pieces could not be laid: please reload the page.' }, wish, pieces),
   );
   worker.postMessage(order);
-  tell({ pins, unsewn, message: null, progress: time > 0 ? 0 : null });
+  tell({ unsewn, message: null, progress: time > 0 ? 0 : null });
 };
 
 const take = (answer: LayAnswer, wish: LayWish, pieces: readonly LayPiece[]): void => {
@@ -108,40 +97,6 @@ const take = (answer: LayAnswer, wish: LayWish, pieces: readonly LayPiece[]): vo
 
 export const betterLay = (): void => void layAnew(TIME);
 
-export const chooseCloth = (cloth: Cloth): void => {
-  if (cloth === now.cloth) return;
-  tell({ cloth, lay: null, pins: [] });
-  void layAnew(0);
-};
-
-export const putCaps = (here: number): void => {
-  tell({ here, pins: [] });
-  void layAnew(0);
-};
-
-/** Lays so many of a cap of the shelf with the one on the table. */
-export const putBeside = (id: number, count: number): void => {
-  tell({ besides: { ...now.besides, [id]: count }, pins: [] });
-  void layAnew(0);
-};
-
-/** Puts a piece down where a hand let it go, and lays the rest round it. */
-export const pinPiece = (placement: Placement): void => {
-  const pins = [...now.pins.filter(({ piece }) => piece !== placement.piece), placement];
-  tell({ pins, lay: now.lay && withPlacement(now.lay, placement) });
-  void layAnew(0);
-};
-
-export const freePiece = (id: string): void => {
-  tell({ pins: now.pins.filter(({ piece }) => piece !== id) });
-  void layAnew(0);
-};
-
-export const freeAll = (): void => {
-  tell({ pins: [] });
-  void layAnew(0);
-};
-
 /** Cloth is laid once the hand has rested this long, ms. */
 const REST = 300;
 
@@ -150,6 +105,7 @@ export const keepLay = (): (() => void) => {
   const resting = onceResting(() => void layAnew(0));
   void layAnew(0);
   const stop = useStudio.subscribe((state, before) => {
+    if (state.lay !== before.lay) follow(state.lay, before.lay);
     const changed = state.good !== before.good || state.shelf !== before.shelf;
     const letGo = state.moving === null && before.moving !== null;
     if (changed || letGo) resting.soon(REST);
@@ -159,4 +115,13 @@ export const keepLay = (): (() => void) => {
     stop();
     stopLaying();
   };
+};
+
+/** What is chosen of the lay itself is laid at once. */
+const follow = ({ cloth, pins }: LayChoice, before: LayChoice): void => {
+  const last = pins.at(-1);
+  if (cloth !== before.cloth) tell({ lay: null });
+  // What a hand has just put down stays there meanwhile.
+  else if (last && now.lay && !before.pins.includes(last)) tell({ lay: withPlacement(now.lay, last) });
+  void layAnew(0);
 };
