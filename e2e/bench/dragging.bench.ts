@@ -37,6 +37,7 @@ declare global {
   interface Window {
     /** When each frame began, ms, and how many pictures had been painted by then. */
     frameTimes: [number, number][];
+    nextFrame: number;
   }
 }
 
@@ -91,7 +92,6 @@ interface Hand {
 const handOn = async (page: Page, name: string): Promise<Hand> => {
   const devtools = await page.context().newCDPSession(page);
   await devtools.send('Performance.enable', { timeDomain: 'threadTicks' });
-  await countFrames(page);
   const slowed = (rate: number) => devtools.send('Emulation.setCPUThrottlingRate', { rate });
   const worked = async (): Promise<number> =>
     (await devtools.send('Performance.getMetrics')).metrics.find((m) => m.name === 'TaskDuration')!.value;
@@ -119,12 +119,19 @@ const handOn = async (page: Page, name: string): Promise<Hand> => {
 const countFrames = (page: Page): Promise<void> =>
   page.evaluate(() => {
     window.frameTimes = [];
-    const table = document.querySelector<HTMLElement>('[data-painted]');
+    const painted = document.querySelector<HTMLElement>('[data-painted]');
     const tick = (now: number): void => {
-      window.frameTimes.push([now, Number(table?.dataset.painted)]);
-      requestAnimationFrame(tick);
+      window.frameTimes.push([now, Number(painted?.dataset.painted)]);
+      window.nextFrame = requestAnimationFrame(tick);
     };
-    requestAnimationFrame(tick);
+    window.nextFrame = requestAnimationFrame(tick);
+  });
+
+/** Gives the frames counted, and counts no more: a page that is not looked at asks for nothing. */
+const framesCounted = (page: Page): Promise<[number, number][]> =>
+  page.evaluate(() => {
+    cancelAnimationFrame(window.nextFrame);
+    return window.frameTimes;
   });
 
 /**
@@ -140,8 +147,8 @@ const drag = async (page: Page, devtools: CDPSession, name: string, ms: number):
   const at = (part: number): number => box.x + box.width * part;
   await page.mouse.move(at(0.5), y);
   await page.mouse.down();
+  await countFrames(page);
   const start = Date.now();
-  const from = await page.evaluate(() => window.frameTimes.length);
   const moves: Promise<unknown>[] = [];
   for (let now = 0; now < ms; now = Date.now() - start) {
     // A hand's pace: from side to side of the middle and back in about two seconds. It waits for nobody.
@@ -152,7 +159,7 @@ const drag = async (page: Page, devtools: CDPSession, name: string, ms: number):
     await setTimeout(BETWEEN);
   }
   await Promise.all(moves);
-  const frames = await page.evaluate((n) => window.frameTimes.slice(n), from);
+  const frames = await framesCounted(page);
   await page.mouse.up();
   await setTimeout(600);
   // A wish is drafted, shown, drawn and painted in as many frames or fewer: all count, frames at rest do not.
