@@ -9,6 +9,7 @@ import { writePdf } from '../../src/print/pdf.ts';
 import type { SheetSet } from '../../src/print/sheet.ts';
 import { sheetsOf } from '../../src/print/sheets.ts';
 import { derive } from '../design/derive.ts';
+import { natives } from '../house/natives.ts';
 import { fonts } from '../print/fonts.ts';
 import { adultCap, heading, plainPaper } from '../print/samples.ts';
 import { CHORDS, type ReadPage, type ReadPath, type ReadPdf, readPdf, type XY } from './pdf-reader.ts';
@@ -50,6 +51,11 @@ const cases: readonly (readonly [string, () => readonly PieceDrawing[], Partial<
     { margin: 6, measuredAcross: 101.5, measuredDown: 100.5 },
   ],
 ];
+
+// Nothing that the language comes with has a prototype, as every function written in it has.
+it.each(natives.map(([of, name]) => [name, of] as const))('its reader leaves %s as it was', (name, of) => {
+  expect(Object.hasOwn(Reflect.get(of, name), 'prototype')).toBe(false);
+});
 
 describe.each(cases)('%s', (_, pieces, change) => {
   const paper: PaperSpec = { ...plainPaper, ...change };
