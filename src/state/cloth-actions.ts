@@ -46,7 +46,9 @@ export const putBeside = (id: number, count: number): void =>
 export const pinPiece = (placement: Placement): void =>
   putLay({ pins: [...get().lay.pins.filter(({ piece }) => piece !== placement.piece), placement] });
 
-export const freePiece = (id: string): void =>
-  putLay({ pins: get().lay.pins.filter(({ piece }) => piece !== id) });
+/** Of what was put down only this stays so. */
+export const keepPins = (pins: readonly Placement[]): void => putLay({ pins });
 
-export const freeAll = (): void => putLay({ pins: [] });
+export const freePiece = (id: string): void => keepPins(get().lay.pins.filter(({ piece }) => piece !== id));
+
+export const freeAll = (): void => keepPins([]);

@@ -107,8 +107,10 @@ const beside = (wish: Spec): void => {
   put({ good: get().good, ...wishing(wish), capId: nextId(), shelf: [...shelf, onShelf()] });
 };
 
+/** What was typed, chosen or put down by hand was of the cap before. */
 const put = (changed: Pick<Studio, 'wish' | 'good' | 'capId' | 'shelf'>): void => {
-  useStudio.setState({ ...changed, typed: {}, chosen: null, lit: null, litSeam: null });
+  const lay = { ...get().lay, pins: [] };
+  useStudio.setState({ ...changed, lay, typed: {}, chosen: null, lit: null, litSeam: null });
 };
 
 /** Numbers follow the clock, so that none comes twice, whatever was removed or taken back. */

@@ -14,6 +14,7 @@ const open = async () => ({
   ...(await import('../../src/state/shelf.ts')),
   ...(await import('../../src/state/derived.ts')),
   ...(await import('../../src/state/ticks.ts')),
+  ...(await import('../../src/state/cloth-actions.ts')),
 });
 const reload = () => {
   vi.advanceTimersByTime(1000);
@@ -65,6 +66,17 @@ describe('a cap taken from the shelf', () => {
     await takeToTable(now().shelf.find(({ id }) => id === capId)!);
     expect(now().wish.cap.values.crownFullness).toBe(300);
     expect(now().good.cap).toEqual(good.cap);
+  });
+
+  it('takes over what is cut together, and not what was put down by hand of the other', async () => {
+    const { now, takeToTable, pinPiece, putBeside, putCaps } = await open();
+    const [first, second] = now().shelf;
+    putCaps(3);
+    putBeside(second!.id, 2);
+    pinPiece({ piece: '1.tip#1', container: 0, rotation: 0, x: 10, y: 20 });
+    expect((await reload()).now().lay).toEqual(now().lay);
+    await takeToTable(first!);
+    expect(now().lay).toEqual({ cloth: 'outer', here: 3, besides: { [second!.id]: 2 }, pins: [] });
   });
 
   it('has its own ticks', async () => {

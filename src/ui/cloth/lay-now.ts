@@ -4,6 +4,7 @@ import type { LayAnswer, LayOrder } from '../../cloth/lay-messages.ts';
 import { type LayPiece, layPieces } from '../../cloth/lay-pieces.ts';
 import { layTask } from '../../cloth/lay-task.ts';
 import type { LayWish } from '../../cloth/lay-wish.ts';
+import { keepPins } from '../../state/cloth-actions.ts';
 import type { LayChoice } from '../../state/lay-choice.ts';
 import { onceResting } from '../../state/resting.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -74,6 +75,8 @@ const layAnew = async (time: number): Promise<void> => {
   const pins = lay.pins.filter(
     ({ piece, container }) => container < grounds && pieces.some(({ id }) => id === piece),
   );
+  // What is no longer cut, or lay on a scrap that is gone, is held no longer. That is followed as any other choice is.
+  if (pins.length < lay.pins.length) return keepPins(pins);
   const order: LayOrder = { task: layTask(pieces, spec, pins), seed: SEED, time };
   worker = new Worker(layWorker, { type: 'module' });
   worker.addEventListener('message', ({ data }: MessageEvent<LayAnswer>) => take(data, wish, pieces));
