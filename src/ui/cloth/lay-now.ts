@@ -108,10 +108,10 @@ export const keepLay = (): (() => void) => {
   const resting = onceResting(() => void layAnew(0));
   void layAnew(0);
   const stop = useStudio.subscribe((state, before) => {
-    if (state.lay !== before.lay) follow(state.lay, before.lay);
     const changed = state.good !== before.good || state.shelf !== before.shelf;
     const letGo = state.moving === null && before.moving !== null;
     if (changed || letGo) resting.soon(REST);
+    else if (state.lay !== before.lay) follow(state.lay, before.lay);
   });
   return () => {
     resting.stop();

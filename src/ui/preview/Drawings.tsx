@@ -1,14 +1,12 @@
 import { useMemo } from 'react';
-import type { Studio } from '../../state/state.ts';
 import { type ViewName, views } from '../../worn/gaze.ts';
-import { useAtRest } from '../use-at-rest.ts';
+import { useGoodAtRest } from '../use-good-at-rest.ts';
 import { drawingData } from './drawing-data.ts';
 import { drawnFrom } from './drawn-from.ts';
 import { wornNow } from './worn-now.ts';
 
 /** The drawing follows a change once it has rested this long, ms. */
 const REST = 120;
-const good = (studio: Studio) => studio.good;
 
 const names: Readonly<Record<ViewName, string>> = {
   front: 'Front',
@@ -23,7 +21,7 @@ const ROOM = 1.12;
 
 /** The cap on its head as a shaded line drawing from four sides, and from below. */
 export const Drawings = ({ tilted }: { readonly tilted: boolean }) => {
-  const spec = useAtRest(good, REST);
+  const spec = useGoodAtRest(REST);
   const worn = useMemo(() => wornNow(spec, tilted), [spec, tilted]);
   const drawn = useMemo(
     () =>

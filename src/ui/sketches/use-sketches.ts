@@ -2,14 +2,12 @@ import { useEffect, useState } from 'react';
 import type { StyleId } from '../../caps/registry.ts';
 import type { Spec } from '../../design/spec.ts';
 import type { FormPicture } from '../../drawing/form-picture.ts';
-import type { Studio } from '../../state/state.ts';
-import { useAtRest } from '../use-at-rest.ts';
+import { useGoodAtRest } from '../use-good-at-rest.ts';
 import type { FromSketcher, ToSketcher } from './sketches.worker.ts';
 import address from './sketches.worker.ts?beside';
 
 /** The sketches of the cap on the table follow a change once it has rested this long, ms. */
 const REST = 250;
-const good = (studio: Studio) => studio.good;
 
 type Show = (pictures: readonly FormPicture[]) => void;
 
@@ -22,7 +20,7 @@ export const useSketches = (spec: Spec, styles?: readonly StyleId[]): readonly F
 
 /** The same of the last cap on the table that can be sewn. */
 export const useSketchesOfTable = (styles?: readonly StyleId[]): readonly FormPicture[] =>
-  useSketches(useAtRest(good, REST), styles);
+  useSketches(useGoodAtRest(REST), styles);
 
 let worker: Worker | null = null;
 const awaited = new Map<number, Show>();
