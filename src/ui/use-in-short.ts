@@ -1,13 +1,21 @@
 import { useMemo, useSyncExternalStore } from 'react';
 import { drafted } from '../state/derived.ts';
 import { useStudio } from '../state/studio.ts';
+import { inSpareFrame } from './frames.ts';
 import { type InShort, inShort } from './in-short.ts';
 
 let told: InShort | null = null;
+let next: InShort | null = null;
 const listeners = new Set<() => void>();
 
-/** Takes what the painter of the table says of the cap that it shows; null while it shows none. */
-export const tellInShort = (next: InShort | null): void => {
+/** Takes what the painter of the table says of the cap that it shows; null while it shows none. It is passed on once there is time. */
+export const tellInShort = (now: InShort | null): void => {
+  next = now;
+  if (told === null || now === null) passOn();
+  else inSpareFrame(passOn);
+};
+
+const passOn = (): void => {
   told = next;
   for (const listener of listeners) listener();
 };
@@ -18,7 +26,8 @@ const onTold = (listener: () => void): (() => void) => {
 };
 
 /**
- * What is said of the cap on the table, in the frame that shows it: while a slider moves, nothing need be drafted for it here.
+ * What is said of the cap on the table, soon after the frame that shows it: while a slider moves, nothing need be drafted for
+ * it here.
  * Where no table is painted, it is what follows from the last cap that can be sewn.
  */
 export const useInShort = (): InShort | null => {

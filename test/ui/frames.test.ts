@@ -1,8 +1,14 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { awaitInFrame, inFrameAfterAll, notInFrame, paintInFrame } from '../../src/ui/frames.ts';
+import {
+  awaitInFrame,
+  inFrameAfterAll,
+  inSpareFrame,
+  notInFrame,
+  paintInFrame,
+} from '../../src/ui/frames.ts';
 
 /** Less and more than a frame has for work, ms. */
-const [LITTLE, LONG] = [0.2, 10];
+const [LITTLE, LONG] = [0.05, 10];
 
 /** A screen that draws a frame when it is told to, with a clock of its own. */
 let frames: (() => void)[] = [];
@@ -79,7 +85,7 @@ describe('work in frames', () => {
 
   it('can be taken back', () => {
     const no = work('no', LITTLE);
-    for (const asked of [paintInFrame, inFrameAfterAll]) {
+    for (const asked of [paintInFrame, inFrameAfterAll, inSpareFrame]) {
       asked(no);
       notInFrame(no);
     }
@@ -128,6 +134,57 @@ describe('work in frames', () => {
     nextFrame();
     expect(done).toEqual(['the worn view', 'the table', 'a new wish']);
     expect(busy).toBe(false);
+  });
+
+  it('leaves what can wait to a frame in which nothing else is done', () => {
+    const tell = work('tell', LITTLE);
+    const here = awaitInFrame();
+    paintInFrame(work('paint', LITTLE));
+    here();
+    inSpareFrame(tell);
+    inSpareFrame(tell);
+    nextFrame();
+    expect(done).toEqual(['paint']);
+    expect(busy).toBe(true);
+    // Another picture is being made already.
+    const next = awaitInFrame();
+    nextFrame();
+    expect(done).toEqual(['paint', 'tell']);
+    next();
+    nextFrame();
+    expect(done).toEqual(['paint', 'tell']);
+    expect(busy).toBe(false);
+  });
+
+  it('does not tell again what was told less than a tenth of a second ago', () => {
+    clock += 1000;
+    const tell = work('tell', 0);
+    inSpareFrame(tell);
+    nextFrame();
+    inSpareFrame(tell);
+    for (const [ms, times] of [
+      [60, 1],
+      [30, 1],
+      [20, 2],
+    ] as const) {
+      clock += ms;
+      nextFrame();
+      expect(done).toHaveLength(times);
+    }
+    expect(frames).toEqual([]);
+  });
+
+  it('does what has waited long in a frame with other work too, before it', () => {
+    clock += 1000;
+    inSpareFrame(work('tell', LITTLE));
+    for (let i = 0; i < 4; i++) {
+      paintInFrame(work('paint', 60));
+      nextFrame();
+    }
+    expect(done).toEqual(['paint', 'paint', 'paint', 'paint']);
+    paintInFrame(work('paint', LITTLE));
+    nextFrame();
+    expect(done.slice(4)).toEqual(['tell', 'paint']);
   });
 
   it('asks for no frame while all it has to do is wait, and is told once only that the wait is over', () => {
