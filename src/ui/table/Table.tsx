@@ -1,16 +1,19 @@
 import { type KeyboardEvent, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import { atRest } from '../at-rest.ts';
-import { onTable } from '../on-table.ts';
 import { same } from '../same.ts';
 import { tellInShort } from '../use-in-short.ts';
 import { Caption } from './Caption.tsx';
 import { type Desk, openDesk, type Wanted } from './desk.ts';
 import { strokeOf } from './keys.ts';
 import { PieceList } from './PieceList.tsx';
-import { type PieceWords, pieceWords } from './piece-words.ts';
+import type { PieceWords } from './piece-words.ts';
 import './table.css';
 
-export interface TableProps extends Wanted {
+export interface TableProps {
+  /** What is wanted on the table, and how to hear that it has changed: no element is gone through for a move of a slider. */
+  readonly wanted: () => Wanted;
+  readonly onWanted: (listener: () => void) => () => void;
+  readonly chosen: string | null;
   readonly onChoose: (id: string | null) => void;
   readonly onLight: (id: string | null) => void;
   /** Told once: the pieces are painted, or cannot be. */
@@ -24,17 +27,7 @@ const REST = 250;
  * The table where the pieces lie. The canvas is for eyes and hands; the list of buttons says and does the same for
  * keyboards and screen readers. `data-painted` counts pictures and `data-outline` marks the outlines last painted.
  */
-export const Table = ({
-  spec,
-  ghost,
-  unit,
-  chosen,
-  lit,
-  litSeam,
-  onChoose,
-  onLight,
-  onReady,
-}: TableProps) => {
+export const Table = ({ wanted, onWanted, chosen, onChoose, onLight, onReady }: TableProps) => {
   const root = useRef<HTMLDivElement>(null);
   const surface = useRef<HTMLDivElement>(null);
   const ground = useRef<HTMLCanvasElement>(null);
@@ -73,15 +66,15 @@ export const Table = ({
       },
     });
     desk.current = opened;
+    const show = () => opened.show(wanted());
+    show();
+    const stop = onWanted(show);
     return () => {
+      stop();
       opened.close();
       list.stop();
     };
-  }, []);
-
-  useEffect(() => {
-    desk.current?.show({ spec, ghost, unit, chosen, lit, litSeam });
-  }, [spec, ghost, unit, chosen, lit, litSeam]);
+  }, [wanted, onWanted]);
 
   const onKeyDown = (event: KeyboardEvent): void => {
     const stroke = strokeOf(event);
@@ -112,12 +105,7 @@ export const Table = ({
           The pieces cannot be painted. Please reload the page, or bring this browser up to date.
         </p>
       )}
-      <PieceList
-        pieces={failed ? onTable(spec, unit).map(({ drawing }) => pieceWords(drawing, unit)) : listed}
-        chosen={chosen}
-        onChoose={onChoose}
-        onLight={onLight}
-      />
+      <PieceList pieces={listed} chosen={chosen} onChoose={onChoose} onLight={onLight} />
       <div className="table-foot">
         <Caption words={caption} />
         <div className="table-view">

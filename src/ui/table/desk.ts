@@ -10,7 +10,7 @@ import { openGround } from './ground.ts';
 import type { Stroke } from './keys.ts';
 import { startPainter } from './painter-beside.ts';
 import type { Painting, PaintOrder } from './painting.ts';
-import { named, type PieceWords } from './piece-words.ts';
+import { named, type PieceWords, pieceWords } from './piece-words.ts';
 import { kept, pulled, type Size, toTable, type View, zoomed } from './view.ts';
 
 /** What the page wants on the table. */
@@ -20,7 +20,7 @@ export type Wanted = Pick<PaintOrder, 'spec' | 'ghost' | 'unit' | 'chosen' | 'li
 export interface Told {
   readonly choose: (id: string | null) => void;
   readonly light: (id: string | null) => void;
-  /** The pieces that the picture shows, and the one that it shows lit or chosen. */
+  /** The pieces that the picture shows, and the one that it shows lit or chosen; all pieces, where there is no picture. */
   readonly pieces: (pieces: readonly PieceWords[], named: PieceWords | null) => void;
   /** What there is to say of the cap that the picture shows; null while nothing is painted. */
   readonly inShort: (cap: InShort | null) => void;
@@ -61,6 +61,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
   let chalks: Chalks = readChalks(root);
   let extent: Box = boxUnion([]);
   let painted = 0;
+  let cannot = false;
   let grounded: readonly unknown[] = [];
 
   /** What there is to paint; nothing before there is something to show, and a place to show it in. */
@@ -96,7 +97,18 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
     told.inShort(isOpen(size) ? inShort : null);
     if (painted === 1) told.ready();
   };
+  /** What cannot be painted can still be said. */
+  const list = (): void => {
+    if (wanted === null) return;
+    const { spec, unit } = wanted;
+    told.pieces(
+      onTable(spec, unit).map(({ drawing }) => pieceWords(drawing, unit)),
+      null,
+    );
+  };
   const failed = (): void => {
+    cannot = true;
+    list();
     told.inShort(null);
     told.failed();
   };
@@ -149,7 +161,8 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
       // Another style is framed anew.
       if (wanted && next.spec.cap.style !== wanted.spec.cap.style) [framed, view] = [true, null];
       wanted = next;
-      ask();
+      if (cannot) list();
+      else ask();
     },
     stroke: (stroke) => {
       if (stroke.kind === 'fit') frameAll();
