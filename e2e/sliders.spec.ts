@@ -1,4 +1,4 @@
-import type { Locator } from 'playwright/test';
+import type { Locator, Page } from 'playwright/test';
 import { drag, lengthIn, outline, slider, tally, typedField, unitSwitch } from './at-hand.ts';
 import { expect, test } from './studio.ts';
 
@@ -22,6 +22,22 @@ const drags = [
   { name: 'Crown fullness', right: 70, figure: /^Crown/, before: 66.04, detail: 'Crown girth', other: 55.88 },
 ] as const;
 
+/** The number of a slider where it is shown in the place of its field. */
+const shownNumber = (page: Page, name: string): Locator =>
+  page.locator('.set', { has: typedField(page, name) }).locator('.shown');
+
+test('the number beside a slider follows the hand, its fraction set as one', async ({ studio }) => {
+  await unitSwitch(studio, 'in').click();
+  const thumb = slider(studio, 'Ease');
+  await drag(studio, thumb, 35, 2);
+  const said = (await thumb.getAttribute('aria-valuetext'))!;
+  const fraction = /\d+\/\d+/.exec(said)![0];
+  await expect(shownNumber(studio, 'Ease')).toHaveText(said);
+  await expect(shownNumber(studio, 'Ease').locator('.fraction')).toHaveText(fraction);
+  await studio.mouse.up();
+  await expect(typedField(studio, 'Ease')).toHaveValue(said);
+});
+
 for (const { name, right, figure, before, detail, other } of drags) {
   test(`dragging ${name} reshapes the pieces all the way, as one step, by exactly what was dragged`, async ({
     studio,
@@ -34,7 +50,10 @@ for (const { name, right, figure, before, detail, other } of drags) {
     expect(new Set([first, ...seen]).size).toBe(seen.length + 1);
     const now = await tally(studio, figure).textContent();
     expect(lengthIn(now)).toBeGreaterThan(before * 10 + 3);
+    const said = (await thumb.getAttribute('aria-valuetext'))!;
+    await expect(shownNumber(studio, name)).toHaveText(said);
     await studio.mouse.up();
+    await expect(typedField(studio, name)).toHaveValue(said);
     const last = await outline(studio);
     await expect(tally(studio, figure)).toHaveText(now!);
 

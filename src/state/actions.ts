@@ -25,7 +25,7 @@ export const change = (field: FieldId, value: ParameterValue): void => {
   const before = get();
   const wish = writeField(before.wish, field, value);
   if (wish === before.wish) return;
-  set({ ...wishing(wish), moving: before.moving ?? { field, from: before.good } });
+  set({ ...wishing(wish), moving: before.moving ?? { field, wished: before.wish, from: before.good } });
   // The first change is the step; those that follow are part of it.
   if (before.moving === null) past.getState().pause();
 };

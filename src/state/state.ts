@@ -39,8 +39,8 @@ export interface Studio {
   readonly lay: LayChoice;
   /** Kept with the cap, and no step of undo. */
   readonly ticks: Ticks;
-  /** The field being changed right now, and what lay on the table before: one drag is one step of undo. */
-  readonly moving: { readonly field: FieldId; readonly from: Spec } | null;
+  /** The field being changed right now, and what was wished and what lay on the table before: one drag is one step of undo. */
+  readonly moving: { readonly field: FieldId; readonly wished: Spec; readonly from: Spec } | null;
   /** A calm word to the user about something that happened outside their work. */
   readonly notice: string | null;
 }

@@ -22,7 +22,7 @@ export const tryOn = (values: Partial<Values>): boolean => {
   trial = { tried, before: good };
   const [first = 'ease'] = Object.keys(values);
   const field: FieldId = `cap.${first}`;
-  useStudio.setState({ good: tried, moving: { field, from: good } });
+  useStudio.setState({ good: tried, moving: { field, wished: wish, from: good } });
   return true;
 };
 

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { atRestIn, isDragged } from '../../src/state/dragged.ts';
 import { keepIn, openStudio } from './opened.ts';
 
 let studio: Awaited<ReturnType<typeof openStudio>>;
@@ -26,9 +27,29 @@ describe('a measure moved by its slider', () => {
     const before = studio.now().good;
     studio.change('cap.ease', 14);
     studio.change('cap.ease', 15);
-    expect(studio.now().moving).toEqual({ field: 'cap.ease', from: before });
+    expect(studio.now().moving).toEqual({ field: 'cap.ease', wished: before, from: before });
     studio.settle();
     expect(studio.now().moving).toBeNull();
+  });
+
+  it('has the value that it had before for as long as it is dragged, and no longer', () => {
+    const was = ease();
+    const seen = () => [isDragged(studio.now(), 'cap.ease'), atRestIn(studio.now(), 'cap.ease')];
+    studio.change('cap.ease', 14);
+    studio.change('cap.ease', 15);
+    expect(seen()).toEqual([true, was]);
+    expect(atRestIn(studio.now(), 'cap.bandHeight')).toBe(studio.now().wish.cap.values.bandHeight);
+    studio.settle();
+    expect(seen()).toEqual([false, 15]);
+  });
+
+  it('is not dragged by what is typed, which is shown as it is typed', () => {
+    studio.type('cap.ease', '16 mm', 16);
+    expect(studio.now().moving?.field).toBe('cap.ease');
+    expect([isDragged(studio.now(), 'cap.ease'), atRestIn(studio.now(), 'cap.ease')]).toEqual([false, 16]);
+    // A text that was typed before is none once the slider has moved on.
+    studio.change('cap.ease', 17);
+    expect(isDragged(studio.now(), 'cap.ease')).toBe(true);
   });
 
   it('ends where another measure is moved', () => {

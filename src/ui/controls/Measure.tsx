@@ -6,7 +6,7 @@ import type { Notation } from './notation.ts';
 import { Problems } from './Problems.tsx';
 import { TypedInput } from './TypedInput.tsx';
 import { useShownProblems } from './use-shown-problems.ts';
-import { useTyped, type WhenEmpty } from './use-typed.ts';
+import type { WhenEmpty } from './use-typed.ts';
 
 interface Props {
   readonly field: FieldId;
@@ -29,15 +29,15 @@ interface Props {
 export const Measure = ({ field, label, notation, help, empty = 'keeps', wide = false, ...props }: Props) => {
   const id = useId();
   const helpId = useId();
-  const typed = useTyped(field, notation, empty);
   const wrong = useShownProblems(field).length > 0 || (props.others?.length ?? 0) > 0;
   return (
     <div className={`control${wide ? ' wide' : ''}${props.main ? ' main' : ''}`} data-field={field}>
       <label htmlFor={id}>{label}</label>
       <TypedInput
         id={id}
-        typed={typed}
+        field={field}
         notation={notation}
+        empty={empty}
         placeholder={props.placeholder}
         wide={wide}
         wrong={wrong}
@@ -50,7 +50,7 @@ export const Measure = ({ field, label, notation, help, empty = 'keeps', wide = 
         </p>
       )}
       {props.children}
-      <Problems field={field} notation={notation} message={typed.message} others={props.others ?? []} />
+      <Problems field={field} notation={notation} others={props.others ?? []} />
     </div>
   );
 };

@@ -5,25 +5,25 @@ import { useStudio } from '../../state/studio.ts';
 import { Figures, Said } from '../Said.tsx';
 import type { Notation } from './notation.ts';
 import { useShownProblems } from './use-shown-problems.ts';
+import { useUnread } from './use-unread.ts';
 
 interface Props {
   readonly field: FieldId;
   readonly notation: Notation;
-  /** Why the typed text could not be read. */
-  readonly message?: string | null;
   /** Problems that do not come from the draft: the paper's. */
   readonly others?: readonly Problem[];
 }
 
 /** What is wrong with a field, under its control, with the nearest value that works as a button. */
-export const Problems = ({ field, notation, message = null, others = [] }: Props) => {
+export const Problems = ({ field, notation, others = [] }: Props) => {
+  const unread = useUnread(field, notation);
   const problems = [...useShownProblems(field), ...others];
   const unit = useStudio((s) => s.wish.unit);
   return (
     <div className="problems" aria-live="polite">
-      {message !== null ? (
+      {unread !== null ? (
         <p className="problem">
-          <Figures text={message} />
+          <Figures text={unread} />
         </p>
       ) : (
         problems.map((problem) => (

@@ -6,20 +6,21 @@ import { Problems } from './Problems.tsx';
 import { type Ranged, Track } from './Track.tsx';
 import { TypedInput } from './TypedInput.tsx';
 import { useShownProblems } from './use-shown-problems.ts';
-import { useTyped } from './use-typed.ts';
 
-/** A measure of the cap: its name, its number as a field, its track, and one line of help. */
+/**
+ * A measure of the cap: its name, its number as a field, its track, and one line of help. Only the number and the track look
+ * at its value: nothing else is gone through while it is dragged.
+ */
 export const Slider = ({ field, parameter }: { readonly field: FieldId; readonly parameter: Ranged }) => {
   const id = useId();
   const help = useId();
   const notation = notationOf(parameter);
-  const typed = useTyped(field, notation, 'keeps');
   const wrong = useShownProblems(field).length > 0;
   return (
     <div className="control" data-field={field}>
       <label htmlFor={id}>{parameter.label}</label>
       <TypedInput
-        typed={typed}
+        field={field}
         notation={notation}
         name={`${parameter.label}, typed`}
         describedBy={help}
@@ -29,7 +30,6 @@ export const Slider = ({ field, parameter }: { readonly field: FieldId; readonly
         field={field}
         parameter={parameter}
         notation={notation}
-        value={Number(typed.value)}
         id={id}
         describedBy={help}
         wrong={wrong}
@@ -37,7 +37,7 @@ export const Slider = ({ field, parameter }: { readonly field: FieldId; readonly
       <p className="help" id={help}>
         <Figures text={parameter.help} />
       </p>
-      <Problems field={field} notation={notation} message={typed.message} />
+      <Problems field={field} notation={notation} />
     </div>
   );
 };

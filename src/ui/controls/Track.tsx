@@ -14,7 +14,7 @@ import type {
   RatioParameter,
 } from '../../caps/parameter.ts';
 import { change, put, settle } from '../../state/actions.ts';
-import type { FieldId } from '../../state/field.ts';
+import { type FieldId, readField } from '../../state/field.ts';
 import { useStudio } from '../../state/studio.ts';
 import { perFrame } from '../per-frame.ts';
 import type { Notation } from './notation.ts';
@@ -26,7 +26,6 @@ interface Props {
   readonly field: FieldId;
   readonly parameter: Ranged;
   readonly notation: Notation;
-  readonly value: number;
   readonly id: string;
   readonly describedBy: string;
   readonly wrong: boolean;
@@ -36,9 +35,10 @@ interface Props {
  * The slider's track. The browser moves the thumb by itself and the wish follows once a frame, so that a slow frame
  * never tears the thumb from the finger.
  */
-export const Track = ({ field, parameter, notation, value, id, describedBy, wrong }: Props) => {
+export const Track = ({ field, parameter, notation, id, describedBy, wrong }: Props) => {
   const input = useRef<HTMLInputElement>(null);
   const held = useRef(false);
+  const value = useStudio((s) => Number(readField(s.wish, field)));
   // From there on the value is the browser's: see below.
   const [first] = useState(value);
   const unit = useStudio((s) => s.wish.unit);

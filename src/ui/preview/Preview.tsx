@@ -35,9 +35,9 @@ export const Preview = () => {
   const [liningSwatch, setLiningSwatch] = useState<Swatch | null>(null);
   const stand = useRef<Stand | null>(null);
   const name = useId();
-  const spec = useStudio((s) => s.good);
+  const shown = () => useStudio.getState().good;
   const save = (): void => {
-    if (stand.current) savePicture(stand.current.picture(), spec.cap.name);
+    if (stand.current) savePicture(stand.current.picture(), shown().cap.name);
   };
   return (
     <section className="worn" aria-labelledby={name} data-place={worn.place}>
@@ -117,7 +117,7 @@ export const Preview = () => {
                 Save picture (PNG)
               </button>
             )}
-            <button type="button" onClick={() => saveDrawing(spec, worn.tilted)}>
+            <button type="button" onClick={() => saveDrawing(shown(), worn.tilted)}>
               Save drawing (SVG)
             </button>
           </div>
