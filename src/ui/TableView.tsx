@@ -1,7 +1,7 @@
-import { shallow } from 'zustand/shallow';
 import { choose, light } from '../state/actions.ts';
 import type { Studio } from '../state/state.ts';
 import { useStudio } from '../state/studio.ts';
+import { same } from './same.ts';
 import type { Wanted } from './table/desk.ts';
 import { Table } from './table/Table.tsx';
 
@@ -27,5 +27,5 @@ const wanted = (): Wanted => wantedOf(useStudio.getState());
 
 const onWanted = (listener: () => void): (() => void) =>
   useStudio.subscribe((now, before) => {
-    if (!shallow(wantedOf(now), wantedOf(before))) listener();
+    if (!same(wantedOf(now), wantedOf(before))) listener();
   });
