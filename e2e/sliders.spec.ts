@@ -26,14 +26,20 @@ const drags = [
 const shownNumber = (page: Page, name: string): Locator =>
   page.locator('.set', { has: typedField(page, name) }).locator('.shown');
 
-test('the number beside a slider follows the hand, its fraction set as one', async ({ studio }) => {
+test('the number beside a slider follows the hand, its fraction set as one, and an open reckoning when it rests', async ({
+  studio,
+}) => {
   await unitSwitch(studio, 'in').click();
+  await tally(studio, /^Inside/).click();
+  const panel = studio.getByRole('complementary', { name: 'Finished inside girth' });
+  await expect(panel).toContainText('21.500 in + 0.500 in = 22.000 in');
   const thumb = slider(studio, 'Ease');
   await drag(studio, thumb, 35, 2);
   const said = (await thumb.getAttribute('aria-valuetext'))!;
   const fraction = /\d+\/\d+/.exec(said)![0];
   await expect(shownNumber(studio, 'Ease')).toHaveText(said);
   await expect(shownNumber(studio, 'Ease').locator('.fraction')).toHaveText(fraction);
+  await expect(panel).toContainText(`21.500 in + ${(lengthIn(said) / 25.4).toFixed(3)} in = `);
   await studio.mouse.up();
   await expect(typedField(studio, 'Ease')).toHaveValue(said);
 });

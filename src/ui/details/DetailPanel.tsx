@@ -1,10 +1,11 @@
-import { useEffect, useRef } from 'react';
+import { type ReactNode, type RefObject, useEffect, useRef } from 'react';
 import type { Draft } from '../../design/draft.ts';
 import { open } from '../../state/actions.ts';
 import { drafted } from '../../state/derived.ts';
 import type { Detail } from '../../state/state.ts';
 import { useStudio } from '../../state/studio.ts';
 import { Fetched, part } from '../Fetched.tsx';
+import { useGoodAtRest } from '../use-good-at-rest.ts';
 
 const reckonings = part(() => import('./Reckonings.tsx').then((m) => m.Reckonings));
 const shelf = part(() => import('../shelf/Shelf.tsx').then((m) => m.Shelf));
@@ -19,11 +20,12 @@ const titles = {
   inside: 'Finished inside girth',
   seams: 'Seam check',
   piece: 'The arithmetic',
-  shelf: 'The shelf',
 } as const;
 
+type Reckoned = Exclude<Detail, 'shelf'>;
+
 /** Null for a fact that this cap does not have. */
-const titleOf = (detail: Detail, { facts }: Draft): string | null =>
+const titleOf = (detail: Reckoned, { facts }: Draft): string | null =>
   detail in titles
     ? titles[detail as keyof typeof titles]
     : (facts.find(({ id }) => detail === `fact.${id}`)?.title ?? null);
@@ -31,7 +33,6 @@ const titleOf = (detail: Detail, { facts }: Draft): string | null =>
 /** How a number of the tally comes about, or the shelf, beside the table. Escape closes it. */
 export const DetailPanel = () => {
   const detail = useStudio((s) => s.detail);
-  const draft = useStudio((s) => (s.detail === null ? null : drafted(s.good)));
   const heading = useRef<HTMLHeadingElement>(null);
   // The focus goes to what was opened, and back to where it came from when that is closed.
   useEffect(() => {
@@ -51,23 +52,52 @@ export const DetailPanel = () => {
     document.addEventListener('keydown', onKeyDown);
     return () => document.removeEventListener('keydown', onKeyDown);
   }, [detail]);
-  const title = detail === null || draft === null ? null : titleOf(detail, draft);
-  if (detail === null || draft === null || title === null) return <aside id="detail" hidden />;
+  if (detail === null) return <Closed />;
+  return detail === 'shelf' ? (
+    <Opened title="The shelf" heading={heading}>
+      <Fetched part={shelf} with={{}} />
+    </Opened>
+  ) : (
+    <Reckoning detail={detail} heading={heading} />
+  );
+};
+
+const Closed = () => <aside id="detail" hidden />;
+
+interface OpenedProps {
+  readonly title: string;
+  readonly heading: RefObject<HTMLHeadingElement | null>;
+  readonly children: ReactNode;
+}
+
+const Opened = ({ title, heading, children }: OpenedProps) => (
+  <aside id="detail" className="detail" aria-labelledby="detail-title">
+    <div className="detail-head">
+      <h2 id="detail-title" ref={heading} tabIndex={-1}>
+        {title}
+      </h2>
+      <button type="button" onClick={() => open(null)}>
+        Close
+      </button>
+    </div>
+    {children}
+  </aside>
+);
+
+interface ReckoningProps extends Pick<OpenedProps, 'heading'> {
+  readonly detail: Reckoned;
+}
+
+/** The page drafts the cap itself for a reckoning: not while a slider moves, but as soon as it pauses, ms. */
+const REST = 120;
+
+const Reckoning = ({ detail, heading }: ReckoningProps) => {
+  const draft = drafted(useGoodAtRest(REST));
+  const title = draft && titleOf(detail, draft);
+  if (draft === null || title === null) return <Closed />;
   return (
-    <aside id="detail" className="detail" aria-labelledby="detail-title">
-      <div className="detail-head">
-        <h2 id="detail-title" ref={heading} tabIndex={-1}>
-          {title}
-        </h2>
-        <button type="button" onClick={() => open(null)}>
-          Close
-        </button>
-      </div>
-      {detail === 'shelf' ? (
-        <Fetched part={shelf} with={{}} />
-      ) : (
-        <Fetched part={reckonings} with={{ detail, draft }} />
-      )}
-    </aside>
+    <Opened title={title} heading={heading}>
+      <Fetched part={reckonings} with={{ detail, draft }} />
+    </Opened>
   );
 };
