@@ -8,7 +8,7 @@ let told: InShort | null = null;
 let next: InShort | null = null;
 const listeners = new Set<() => void>();
 
-/** Takes what the painter of the table says of the cap that it shows; null while it shows none. It is passed on once there is time. */
+/** Takes what the painter of the table says of the cap that it shows, to be passed on when there is time; null while it shows none. */
 export const tellInShort = (now: InShort | null): void => {
   next = now;
   if (told === null || now === null) passOn();
@@ -27,8 +27,7 @@ const onTold = (listener: () => void): (() => void) => {
 
 /**
  * What is said of the cap on the table, soon after the frame that shows it: while a slider moves, nothing need be drafted for
- * it here.
- * Where no table is painted, it is what follows from the last cap that can be sewn.
+ * it here. Where no table is painted, it is what follows from the last cap that can be sewn.
  */
 export const useInShort = (): InShort | null => {
   const now = useSyncExternalStore(onTold, () => told);

@@ -61,7 +61,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
   let chalks: Chalks = readChalks(root);
   let extent: Box = boxUnion([]);
   let painted = 0;
-  let cannot = false;
+  let hasFailed = false;
   let grounded: readonly unknown[] = [];
 
   /** What there is to paint; nothing before there is something to show, and a place to show it in. */
@@ -107,7 +107,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
     );
   };
   const failed = (): void => {
-    cannot = true;
+    hasFailed = true;
     list();
     told.inShort(null);
     told.failed();
@@ -161,7 +161,7 @@ export const openDesk = ({ root, surface, ground, pieces }: DeskElements, told: 
       // Another style is framed anew.
       if (wanted && next.spec.cap.style !== wanted.spec.cap.style) [framed, view] = [true, null];
       wanted = next;
-      if (cannot) list();
+      if (hasFailed) list();
       else ask();
     },
     stroke: (stroke) => {
