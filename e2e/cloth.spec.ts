@@ -22,8 +22,23 @@ test('the lay says what to buy, and a remnant that is too short what has no plac
   await expect(takes(studio)).toContainText('0.6 m');
   await studio.getByLabel('Length at hand').fill('30');
   await expect(studio.getByText('It will not do: Band found no place.')).toBeVisible();
-  await studio.getByLabel('Across allowed').first().check();
+  await expect(studio.getByText(/^Band takes .* along its grain .*: more than this cloth has/)).toBeVisible();
+  await studio.getByRole('button', { name: 'Let pieces lie across' }).click();
   await expect(studio.getByText(/^It will do/)).toBeVisible();
+});
+
+test('half a metre of corduroy will do for a band cut across the grain', async ({ studio }) => {
+  const outer = studio.getByRole('group').filter({ has: studio.getByText('Outer', { exact: true }) });
+  await outer.getByLabel('Kind').selectOption({ label: 'Corduroy, fine' });
+  await studio.getByLabel('Length at hand').fill('50');
+  await expect(studio.getByText('It will not do: Band found no place.')).toBeVisible();
+  await expect(studio.getByRole('button', { name: 'Let pieces lie across' })).toHaveCount(0);
+  await studio.getByRole('button', { name: 'Cut the band across the grain' }).click();
+  await expect(studio.getByText(/^It will do/)).toBeVisible();
+  await goTo(studio, 'Cap');
+  await expect(studio.getByRole('radio', { name: 'Across it' })).toBeChecked();
+  await studio.getByRole('button', { name: 'Undo' }).click();
+  await expect(studio.getByRole('radio', { name: 'Along it' })).toBeChecked();
 });
 
 test('folded cloth takes half as many outlines', async ({ studio }) => {

@@ -42,6 +42,9 @@ export const layPieces = ({ caps, cloth, spec }: LayWish): readonly LayPiece[] =
   );
 };
 
+/** Whether it is of the first cap of its lay: the one on the table. */
+export const isOfFirstCap = ({ id }: LayPiece): boolean => id.startsWith('1.');
+
 /** An outline of which only its cap is not known yet. */
 type Outline = Omit<LayPiece, 'cap'>;
 

@@ -101,6 +101,8 @@ export interface Piece {
   readonly outline: readonly Edge[];
   readonly foldable: boolean;
   readonly grain: readonly [Point, Point];
+  /** The row of the style's table that turns the grain by a quarter, where the piece can be cut either way. */
+  readonly grainBy?: string;
   readonly notches: readonly Notch[];
   readonly centreLines: readonly Path[];
   readonly marks: readonly PieceMark[];

@@ -127,6 +127,7 @@ describe('strips with their seam allowance', () => {
       cuts: [],
       girth: inches(girth),
       height: 40,
+      grain: 'along',
       visorStretch: 0,
       top: 'band',
       eighths: false,

@@ -73,6 +73,7 @@ export const beretParameters = {
   gores: { ...goreParameters.gores, when: gored },
   frontSeam: { ...goreParameters.frontSeam, when: gored },
   bandHeight: { ...bandParameters.bandHeight, default: inches(1), usual: [20, 35] },
+  bandGrain: bandParameters.bandGrain,
   stem: {
     kind: 'switch',
     label: 'Stem',

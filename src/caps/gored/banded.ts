@@ -35,7 +35,8 @@ export const banded = (
   const opening = openingOf(head, values.ease);
   const strapped = hasStrap(values);
   const strapWish = { ...values, width: values.strapWidth, visorStretch: visor.stretch };
-  const shared = { height: values.bandHeight, visorStretch: visor.stretch, eighths: false };
+  const { bandHeight: height, bandGrain: grain } = values;
+  const shared = { height, grain, visorStretch: visor.stretch, eighths: false };
   const outer = band({
     ...shared,
     girth: opening.shell,

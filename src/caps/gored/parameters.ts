@@ -37,6 +37,7 @@ export const goredParameters = {
     default: 'band',
   },
   bandHeight: { ...bandParameters.bandHeight, when: { edge: 'band' } },
+  bandGrain: { ...bandParameters.bandGrain, when: { edge: 'band' } },
   sweatbandHeight: { ...sweatbandParameters.sweatbandHeight, when: { edge: 'sweatband' } },
   ...optionalVisorParameters,
   ...strapParameters,

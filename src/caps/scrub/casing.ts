@@ -6,6 +6,7 @@ import type { EdgeUse } from '../../pattern/seam.ts';
 import { exactMm, mm, ratio, words } from '../../words.ts';
 import { rectangle } from '../parts/rectangle.ts';
 import { one } from '../parts/seams/seam.ts';
+import { stripGrain } from '../parts/strip-grain.ts';
 import type { ScrubValues } from './parameters.ts';
 
 /** The part of the girth, about the centre back, that is drawn in. */
@@ -17,7 +18,7 @@ export const drawnIn = (girth: number): number => girth * DRAWN_IN;
 /** The strip inside the lower edge, sewn to a side (from the centre back round to it again), turned in and stitched down. */
 export const casing = (meets: Side, values: ScrubValues): Piece => {
   const { length } = meets;
-  const { casingHeight: height, backTie } = values;
+  const { casingHeight: height, casingGrain, backTie } = values;
   const { bottom, right, top, left } = rectangle(length, height);
   const ends = backTie === 'ties' ? 'hem' : 'side';
   return {
@@ -31,7 +32,7 @@ export const casing = (meets: Side, values: ScrubValues): Piece => {
       { name: 'left', path: left, kind: ends },
     ],
     foldable: true,
-    grain: [point(length * 0.06, height / 2), point(length * 0.14, height / 2)],
+    ...stripGrain(length, height, casingGrain, 'casingGrain'),
     notches: notchesToMeet('bottom', meets),
     centreLines: [[line(point(0, 0), point(0, height))]],
     marks: backMarks(length, height, backTie === 'ties' ? 'tie' : 'elastic'),

@@ -2,6 +2,7 @@ import { inches } from '../../units.ts';
 import type { ParameterTable, ValuesOf } from '../parameter.ts';
 import { easeParameter } from '../parts/ease.ts';
 import { allowanceParameters } from '../parts/seams/parameters.ts';
+import { stripGrainParameter } from '../parts/strip-grain.ts';
 import { crownHeightParameter } from '../parts/top-and-sides/parameters.ts';
 
 const allowances = allowanceParameters('goreAllowance', 'sideAllowance', 'lowerAllowance', 'hemAllowance');
@@ -45,6 +46,7 @@ export const scrubParameters = {
     default: inches(1),
     usual: [20, 32],
   },
+  casingGrain: stripGrainParameter('casing', 'back'),
   elasticLength: {
     kind: 'length',
     label: 'Elastic length',

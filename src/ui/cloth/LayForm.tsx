@@ -4,7 +4,6 @@ import type { ClothLay } from '../../cloth/cloth-lay.ts';
 import { layName } from '../../cloth/lay-name.ts';
 import { clothNames } from '../../drawing/cut-words.ts';
 import type { Cloth } from '../../pattern/piece.ts';
-import { put } from '../../state/actions.ts';
 import { chooseCloth, freeAll, putCaps } from '../../state/cloth-actions.ts';
 import { drafted } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -17,6 +16,7 @@ import { Besides } from './Besides.tsx';
 import { CapCount } from './CapCount.tsx';
 import { LayDownload } from './LayDownload.tsx';
 import { betterLay, keepLay, stopLaying } from './lay-now.ts';
+import { NoRoom } from './NoRoom.tsx';
 import { ScrapForm } from './ScrapForm.tsx';
 import { useLay } from './use-lay.ts';
 
@@ -131,11 +131,7 @@ const Answer = ({ lay }: { readonly lay: ClothLay }) => {
           Some pieces are cut from one layer alone: open the cloth for them, or lay it single.
         </p>
       )}
-      {lay.remnant !== null && lay.left.length > 0 && (
-        <button type="button" onClick={() => put(`cloth.${lay.cloth}.length`, null)}>
-          How much would it take?
-        </button>
-      )}
+      {lay.left.length > 0 && <NoRoom lay={lay} />}
     </div>
   );
 };

@@ -4,6 +4,7 @@ import type { Cut, Figure, Notch, Piece, PieceMark, SeamKind } from '../../../pa
 import { exactMm, mm, type Words, words } from '../../../words.ts';
 import { eighthNotches, quarterNotches } from '../girth-notches.ts';
 import { rectangle } from '../rectangle.ts';
+import { type StripGrain, stripGrain } from '../strip-grain.ts';
 
 interface BandWish {
   readonly id: string;
@@ -12,6 +13,7 @@ interface BandWish {
   /** Round the seam line, mm: the finished girth. */
   readonly girth: number;
   readonly height: number;
+  readonly grain: StripGrain;
   /** The stretch of the lower edge, centred on the front, that the visor is sewn to; 0 without one. */
   readonly visorStretch: number;
   /** How half of that comes about; from the visor's inner edge where left out. */
@@ -33,6 +35,7 @@ export const band = ({
   cuts,
   girth,
   height,
+  grain,
   visorStretch,
   top,
   eighths,
@@ -50,7 +53,7 @@ export const band = ({
       { name: 'left', path: left, kind: 'side' },
     ],
     foldable: true,
-    grain: [point(girth * 0.06, height * 0.5), point(girth * 0.14, height * 0.5)],
+    ...stripGrain(girth, height, grain, 'bandGrain'),
     notches: [
       ...(rest.topNotches?.map((notch) => ({ ...notch, edge: 'top' })) ?? [
         ...quarterNotches('top', girth),

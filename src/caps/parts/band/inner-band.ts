@@ -2,6 +2,7 @@ import type { Notch, Piece } from '../../../pattern/piece.ts';
 import { mm, words } from '../../../words.ts';
 import type { Opening } from '../../opening.ts';
 import { layerFigure } from '../girth-figures.ts';
+import type { StripGrain } from '../strip-grain.ts';
 import { band, turningGap, turningGapMark, turningGapNote } from './band.ts';
 
 interface InnerBandWish {
@@ -9,6 +10,7 @@ interface InnerBandWish {
   readonly lined: boolean;
   readonly opening: Opening;
   readonly height: number;
+  readonly grain: StripGrain;
   /** On the shell, mm. */
   readonly visorStretch: number;
   readonly visorDepth: number;

@@ -1,5 +1,6 @@
 import { inches } from '../../../units.ts';
 import type { ParameterTable } from '../../parameter.ts';
+import { stripGrainParameter } from '../strip-grain.ts';
 
 /** What can be wished of the band that grips the head. */
 export const bandParameters = {
@@ -15,4 +16,5 @@ export const bandParameters = {
     default: inches(1.5),
     usual: [25, 45],
   },
+  bandGrain: stripGrainParameter('band', 'band'),
 } as const satisfies ParameterTable;
