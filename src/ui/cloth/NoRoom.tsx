@@ -31,6 +31,11 @@ export const NoRoom = ({ lay }: { readonly lay: ClothLay }) => {
             Let pieces lie across
           </button>
         )}
+        {lay.folded && (
+          <button type="button" onClick={() => put(`cloth.${lay.cloth}.folded`, false)}>
+            Lay it single
+          </button>
+        )}
         {lay.remnant !== null && (
           <button type="button" onClick={() => put(`cloth.${lay.cloth}.length`, null)}>
             How much would it take?
