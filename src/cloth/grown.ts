@@ -2,6 +2,7 @@ import { pathLength, stretch } from '../geometry/measure.ts';
 import { type Line, line, type Path } from '../geometry/path.ts';
 import { direction, type Point, point, rotate, subtract } from '../geometry/point.ts';
 import { rotated, scaled } from '../geometry/transform.ts';
+import { stopsAtSeam } from '../pattern/cut-line.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { Cut, Edge, Notch, Piece, PieceMark } from '../pattern/piece.ts';
 import { ratio, type Words, words } from '../words.ts';
@@ -31,9 +32,13 @@ const cutPieces = (piece: Piece, cloths: Cloths): readonly Piece[] => {
   if (groups.length === 0) return [piece];
   return groups.map(({ growth, cuts }, i) => {
     const own = { ...piece, cuts, notes: [...piece.notes, ...washNotes(growth)] };
-    return grown(i === 0 ? own : { ...own, ...named(piece, cuts[0]!) }, growth);
+    const outline = cuts.every(({ cloth }) => stopsAtSeam(cloth)) ? onTheLine(piece) : piece.outline;
+    return grown({ ...own, outline, ...(i === 0 ? {} : named(piece, cuts[0]!)) }, growth);
   });
 };
+
+/** Its edges without allowance. */
+const onTheLine = ({ outline }: Piece): readonly Edge[] => outline.map((edge) => ({ ...edge, kind: 'none' }));
 
 const washNotes = (growth: Growth): readonly Words[] => {
   if (same(growth, NO_GROWTH)) return [];

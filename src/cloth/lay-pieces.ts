@@ -4,7 +4,7 @@ import { direction, type Point, point, rotate, subtract } from '../geometry/poin
 import { PLACING } from '../geometry/tolerance.ts';
 import { rotated, scaled } from '../geometry/transform.ts';
 import type { NestPiece } from '../nesting/task.ts';
-import { cutLine } from '../pattern/cut-line.ts';
+import { cutLine, stopsAtSeam } from '../pattern/cut-line.ts';
 import { halved } from '../pattern/fold.ts';
 import type { Cloth, Piece } from '../pattern/piece.ts';
 import { capNames } from './cap-names.ts';
@@ -53,11 +53,9 @@ const piecesOf = ({ cutting, count: caps }: LayCap, cloth: Cloth, spec: ClothSpe
     piece.cuts
       .filter((cut) => cut.cloth === cloth)
       .flatMap(({ count, mirrored = 0 }) => {
-        // Interlining is cut on the stitch line, without allowance.
-        const cut =
-          cloth === 'interlining'
-            ? piece.outline.map(({ path }) => path)
-            : cutLine(piece, cutting.allowances);
+        const cut = stopsAtSeam(cloth)
+          ? piece.outline.map(({ path }) => path)
+          : cutLine(piece, cutting.allowances);
         return liesFolded(spec)
           ? foldedLays(piece, cut, count * caps, mirrored * caps, spec)
           : singleLays(piece, cut, count * caps, mirrored * caps, spec);

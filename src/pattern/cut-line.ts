@@ -1,10 +1,13 @@
 import { offsetOutline } from '../geometry/offset.ts';
 import type { Path } from '../geometry/path.ts';
 import type { Allowances } from './pattern.ts';
-import type { Piece, SeamKind } from './piece.ts';
+import type { Cloth, Piece, SeamKind } from './piece.ts';
 
 /** What is added outside an edge of a kind, mm. */
 export const allowanceOf = (kind: SeamKind, allowances: Allowances): number => allowances[kind] ?? 0;
+
+/** Whether a cloth ends at the stitch line, so that no seam is thick with it (common practice). */
+export const stopsAtSeam = (cloth: Cloth): boolean => cloth === 'interlining' || cloth === 'stiffener';
 
 /**
  * The cut line of a piece: one path for each edge of its outline, in order, a closed chain at the width that each

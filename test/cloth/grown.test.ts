@@ -7,6 +7,7 @@ import { defaultSpec } from '../../src/design/default-spec.ts';
 import { areaOf } from '../../src/geometry/area.ts';
 import { pathLength, pointAt } from '../../src/geometry/measure.ts';
 import { distance } from '../../src/geometry/point.ts';
+import { cutLine } from '../../src/pattern/cut-line.ts';
 import { checkSeams } from '../../src/pattern/seam-check.ts';
 
 const values = defaultsOf(flatTop.parameters) as Parameters<typeof flatTop.draft>[0];
@@ -63,7 +64,11 @@ describe('pieces cut larger for cloth that shrinks', () => {
     const cut = cutPattern(pattern, { ...cloths, outer: { ...cloths.outer, ...shrinks } });
     const bands = cut.pieces.filter(({ id }) => id.startsWith('band'));
     expect(bands.map(({ cuts }) => cuts.map(({ cloth }) => cloth))).toEqual([['outer'], ['interlining']]);
-    expect(bands[1]!.outline).toEqual(pattern.pieces.find(({ id }) => id === 'band')!.outline);
+    const sewn = pattern.pieces.find(({ id }) => id === 'band')!;
+    expect(bands[1]!.outline.map(({ path }) => path)).toEqual(sewn.outline.map(({ path }) => path));
+    // By itself it says and shows what is true of it: it ends at the stitch line.
+    expect(cutLine(bands[1]!, cut.allowances)).toEqual(sewn.outline.map(({ path }) => path));
+    expect(cutLine(bands[0]!, cut.allowances)).not.toEqual(bands[0]!.outline.map(({ path }) => path));
     const counts = (pieces: typeof cut.pieces) =>
       pieces.flatMap(({ cuts }) => cuts).reduce((sum, { count }) => sum + count, 0);
     expect(counts(cut.pieces)).toBe(counts(pattern.pieces));

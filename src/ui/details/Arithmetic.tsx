@@ -9,7 +9,7 @@ import { Reckoning } from './Reckoning.tsx';
 
 /** Each figure of the chosen piece with its formula and the wearer's numbers in it. */
 export const Arithmetic = ({ draft }: { readonly draft: Draft }) => {
-  const { pieces } = draft.pattern;
+  const { pieces } = draft.cutting;
   const chosen = useStudio((s) => s.chosen);
   const unit = useStudio((s) => s.wish.unit);
   const piece = pieces.find(({ id }) => id === chosen) ?? pieces[0];
