@@ -122,16 +122,6 @@ export const seamSettings = (work: Work, reports: readonly SeamReport[], set: Se
 export const basteSettings = (work: Work, reports: readonly SeamReport[]): Settings =>
   seamSettings(work, reports, { stitch: STITCH.baste });
 
-/** Both lengths of a seam, as a check; what is longer by a little is eased in. */
-export const lengthCheck = ({ a, b, seam }: SeamReport): Words => {
-  if (seam.ease !== 0) return words`One edge is ${mm(a)} long, the other ${mm(b)}. Ease the longer one in.`;
-  return seam.ring ? words`Both edges are ${mm(a)} round.` : words`Both edges are ${mm(a)} long.`;
-};
-
-/** What the tape must read when the cap is done. */
-export const girthCheck = ({ finishedGirth }: Work): Words =>
-  words`Inside, the finished cap is ${mm(finishedGirth)} round.`;
-
 /** A quick hand sews so much of a seam in a minute, pins and iron with it, and a careful one so much, mm: our own estimate. */
 const PACE = { quick: 150, careful: 70 };
 

@@ -13,7 +13,9 @@ import { phases } from './step.ts';
 export interface Work {
   readonly values: Values;
   readonly finishedGirth: number;
+  /** The pieces as they are in the finished cap, and as they are cut: the very same where no wash takes anything. */
   readonly pattern: Pattern;
+  readonly cutting: Pattern;
   readonly seams: readonly SeamReport[];
   readonly cloths: Cloths;
 }

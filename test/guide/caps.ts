@@ -2,6 +2,7 @@ import { type Condition, defaultsOf, type ParameterTable, type Values } from '..
 import { fetchStyles } from '../../src/caps/registry.ts';
 import type { CapDraft, Head, Style } from '../../src/caps/style.ts';
 import type { ClothSpec, Cloths } from '../../src/cloth/cloth.ts';
+import { cutPattern } from '../../src/cloth/grown.ts';
 import { clothKinds, clothOfKind } from '../../src/cloth/kinds.ts';
 import { turnOfCloth } from '../../src/cloth/turn-of-cloth.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
@@ -44,7 +45,14 @@ export const written = (
   if (style.problems(values, dressed).length > 0) return null;
   const draft = style.draft(values, dressed);
   const { pattern, finishedGirth } = draft;
-  const work: Work = { values, pattern, finishedGirth, seams: checkSeams(pattern), cloths };
+  const work: Work = {
+    values,
+    pattern,
+    cutting: cutPattern(pattern, cloths),
+    finishedGirth,
+    seams: checkSeams(pattern),
+    cloths,
+  };
   return { name: `${style.id} ${JSON.stringify(wishes)}`, style, values, draft, work, guide: guideOf(work) };
 };
 

@@ -1,13 +1,13 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { applies } from '../../src/caps/parameter.ts';
-import { styleIds } from '../../src/caps/registry.ts';
+import { fetchStyle, styleIds } from '../../src/caps/registry.ts';
 import { glossary } from '../../src/guide/glossary.ts';
 import { type Row, rowsOf } from '../../src/guide/rows.ts';
 import { phases, type Step } from '../../src/guide/step.ts';
 import type { Piece } from '../../src/pattern/piece.ts';
 import type { EdgeUse } from '../../src/pattern/seam.ts';
 import { say, type Words } from '../../src/words.ts';
-import { everyCap, type Written } from './caps.ts';
+import { clothsOf, everyCap, type Written, written } from './caps.ts';
 import { readingEase } from './flesch.ts';
 import { isTrue } from './numbers.ts';
 
@@ -193,6 +193,28 @@ describe('the order of work', () => {
     expect(isTrue(off(0.1), { step, cap })).toBe(false);
     expect(isTrue(other, { step, cap })).toBe(false);
     expect(isTrue([...check, ' Or so.'], { step, cap })).toBe(false);
+  });
+
+  test('says how long an edge is while it is sewn, where its cloth has still to shrink', async () => {
+    const flatTop = await fetchStyle('flat-top');
+    const corduroy = clothsOf({ outer: 'fine-corduroy' });
+    const checks = (cap: Written | null, id: string): readonly string[] =>
+      cap!.guide.steps.find((one) => one.id === id)!.checks.map((check) => say(check, 'cm'));
+    const raw = written(flatTop, {}, corduroy);
+    // The grain runs along the band: it is longer by what the length takes. The lining has shrunk already.
+    const sewn = raw!.work.seams.find(({ seam }) => seam.id === 'lowerEdge')!;
+    const [now, then, lining] = [sewn.a / (1 - corduroy.outer.shrinkLength), sewn.a, sewn.b].map((length) =>
+      (length / 10).toFixed(1),
+    );
+    expect(checks(raw, 'lowerEdge')).toContain(
+      `One edge is ${now} cm long now, the other ${lining} cm. Ease the longer one in. After the wash they are ${then} cm and ${lining} cm.`,
+    );
+    expect(checks(raw, 'look').join()).toContain('after its first wash');
+    const washed = written(flatTop, {}, { ...corduroy, outer: { ...corduroy.outer, washed: true } });
+    expect(checks(washed, 'lowerEdge')).toContain(
+      `One edge is ${then} cm long, the other ${lining} cm. Ease the longer one in.`,
+    );
+    expect(checks(washed, 'look').join()).not.toContain('wash');
   });
 
   test('reads easily: Flesch 60 and more for every step, in either unit, and for every word explained', () => {

@@ -50,6 +50,26 @@ const alike = (told: Told): Sets => {
   return [[Math.max(...all) - Math.min(...all) <= 0.05 ? all[0]! : Number.NaN]];
 };
 
+/** The same before the first wash: of an edge that is sewn in part, that part. */
+const alongNow = (cap: Written, uses: readonly EdgeUse[]): number =>
+  uses.reduce((sum, use) => {
+    const cut = cap.work.cutting.pieces.find(({ id }) => id === use.piece)!;
+    const now = pathLength(cut.outline.find(({ name }) => name === use.edge)!.path);
+    return sum + (now * along(cap, [use])) / edgeLength(cap, use.piece, use.edge);
+  }, 0);
+
+const nowAndThen = (told: Told): Sets =>
+  seamsOf(told).map(({ a, b }, i) => {
+    const [one, other] = [alongNow(told.cap, a), alongNow(told.cap, b)];
+    return [Math.abs(one - other) <= 0.5 ? one : Number.NaN, plain(told)[i]![0]!];
+  });
+const unevenNow = (told: Told): Sets =>
+  seamsOf(told).map(({ a, b }, i) => [alongNow(told.cap, a), alongNow(told.cap, b), plain(told)[i]![0]!]);
+const easedNow = (told: Told): Sets =>
+  seamsOf(told).map(({ a, b }, i) => [alongNow(told.cap, a), alongNow(told.cap, b), ...both(told)[i]!]);
+const innerNow = (told: Told): Sets =>
+  seamsOf(told).map(({ a }) => [alongNow(told.cap, a), along(told.cap, a)]);
+
 const both = (told: Told): Sets => seamsOf(told).map(({ a, b }) => [along(told.cap, a), along(told.cap, b)]);
 const inner = (told: Told): Sets => seamsOf(told).map(({ a }) => [along(told.cap, a)]);
 
@@ -151,16 +171,36 @@ const fullEdge = (told: Told): Sets => {
   const [short, long] = [along(told.cap, a), along(told.cap, b)];
   return [[long, long / short - 1]];
 };
+const fullEdgeNow = (told: Told): Sets => [[alongNow(told.cap, gathered(told).b), ...fullEdge(told)[0]!]];
 const drawnTo = (told: Told): Sets => [[along(told.cap, gathered(told).a)]];
+const drawnToNow = (told: Told): Sets => [[alongNow(told.cap, gathered(told).a), ...drawnTo(told)[0]!]];
 
 /** Every sentence of the guide that has numbers in it, each as #, and what those must be: measured here, on the pieces. */
 const sentences: readonly (readonly [string, (told: Told) => Sets])[] = [
   ['Both edges are # long.', plain],
   ['Both edges are # round.', plain],
   ['Each pair of edges is # long.', alike],
-  ['Each edge is # long, and both halves are alike.', alike],
+  ['Each edge is # long. Both halves are alike.', alike],
   ['Each tie is # long.', alike],
   ['The visor’s inner edge and its place are both # long.', plain],
+  ['Both edges are # long now, # after the wash.', nowAndThen],
+  ['Both edges are # round now, # after the wash.', nowAndThen],
+  ['Each pair of edges is # long now, # after the wash.', nowAndThen],
+  ['Each edge is # long now, # after the wash. Both halves are alike.', nowAndThen],
+  ['Each tie is # long now, # after the wash.', nowAndThen],
+  ['The visor’s inner edge and its place are both # long now, # after the wash.', nowAndThen],
+  ['One edge is # long now, the other #. Ease the longer one in. After the wash both are #.', unevenNow],
+  [
+    'Of each pair one edge is # long now, the other #. Ease the longer one in. After the wash both are #.',
+    unevenNow,
+  ],
+  ['One edge is # long now, the other #. Ease the longer one in. After the wash they are # and #.', easedNow],
+  ['The seam is # round now, # after the wash.', innerNow],
+  ['The edge is # long now, # after the wash, # longer than the band.', fullEdgeNow],
+  ['Drawn up, the edge is # round now, # after the wash.', drawnToNow],
+  ['With the pleats folded the edge is # round now, # after the wash.', drawnToNow],
+  ['Inside, the finished cap is # round after its first wash.', girth],
+  ['Inside, it is # round after its first wash.', girth],
   ['One edge is # long, the other #. Ease the longer one in.', both],
   ['The seam is # round.', inner],
   ['Inside, the finished cap is # round.', girth],
@@ -180,10 +220,10 @@ const sentences: readonly (readonly [string, (told: Told) => Sets])[] = [
   ['Topstitch # from the edge.', rows],
   ['Press it and topstitch # from the edge. That shuts the gap.', rows],
   ['Topstitch it all round, # from the edge….', rows],
-  ['Topstitch the lower edge, # in, all the way round.', rows],
-  ['Topstitch the free edge down, # in. Leave a gap at the back for the elastic.', rows],
-  ['Topstitch the free edge down all round, # in. Keep the ties clear of the needle.', rows],
-  ['Topstitch the outer edge, the first row # in. Buckram takes the needle.', rows],
+  ['Topstitch all the way round, # from the lower edge.', rows],
+  ['Topstitch the free edge down, # from it. Leave a gap at the back for the elastic.', rows],
+  ['Topstitch the free edge down all round, # from it. Keep the ties clear of the needle.', rows],
+  ['Topstitch the outer edge, the first row # from it. Buckram takes the needle.', rows],
   ['Sew one row, # from the outer edge.', rows],
   ['Sew # rows, # apart. The first lies # from the outer edge.', brimRows],
   ['Stay half a presser foot from the stiffener: #.', fromStiffener],

@@ -1,6 +1,5 @@
 import { mm, ratio, type Words, words } from '../../words.ts';
 import {
-  lengthCheck,
   marksNamed,
   matchWords,
   nameOf,
@@ -13,6 +12,7 @@ import {
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { SECOND_ROW, STITCH } from '../stitches.ts';
+import { lengthCheck, soLong } from '../while-sewn.ts';
 import { type Group, pieceOf, piecesIn, usesOf, type Work } from '../work.ts';
 import { gapWords } from './crown.ts';
 
@@ -70,7 +70,9 @@ export const bandTopSteps = (work: Work, group: Group): readonly Step[] => {
         ...seen.words,
       ],
       checks: [
-        report.seam.ease > 0 ? words`The seam is ${mm(report.a)} round.` : lengthCheck(report),
+        report.seam.ease > 0
+          ? words`The seam is ${soLong(work, report, 'a', 'round')}.`
+          : lengthCheck(work, report),
         words`The seam of the ${nameOf(work, band)} lies at the centre back.`,
       ],
       cautions: thickCautions(work),
@@ -97,7 +99,7 @@ const fullnessStep = (work: Work, group: Group, crown: string): readonly Step[] 
   if (report === undefined || !(report.seam.ease > 0)) return [];
   const full = [...new Set(report.seam.b.map(({ piece }) => piece))];
   const pleated = full.some((id) => pieceOf(work, id)?.marks.some(({ kind }) => kind === 'pleat'));
-  const lengths = words`The edge is ${mm(report.b)} long, ${ratio(report.seam.ease)} longer than the band.`;
+  const lengths = words`The edge is ${soLong(work, report, 'b', 'long')}, ${ratio(report.seam.ease)} longer than the band.`;
   return [
     pleated
       ? step({
@@ -110,7 +112,7 @@ const fullnessStep = (work: Work, group: Group, crown: string): readonly Step[] 
             words`Fold each pleat on the line of dashes and dots. Lay the fold on the plain line, as the arrow points.`,
             words`All folds point to the back. Pin them, then baste them inside the allowance.`,
           ],
-          checks: [words`With the pleats folded the edge is ${mm(report.a)} round.`],
+          checks: [words`With the pleats folded the edge is ${soLong(work, report, 'a', 'round')}.`],
           pieces: full,
           marks: marksNamed(work, full, 'pleat'),
           settings: needleSettings(work, full, { stitch: STITCH.baste, trade: { stitch: '301' } }),
@@ -122,7 +124,7 @@ const fullnessStep = (work: Work, group: Group, crown: string): readonly Step[] 
           title: `Gather the ${crown}`,
           show: 'flat',
           words: gatherWords(lengths),
-          checks: [words`Drawn up, the edge is ${mm(report.a)} round.`],
+          checks: [words`Drawn up, the edge is ${soLong(work, report, 'a', 'round')}.`],
           pieces: full,
           held: report.seam.b.flatMap(({ piece, edge }) =>
             [-SECOND_ROW / 2, SECOND_ROW / 2].map((at) => ({ piece, edge, at })),
@@ -161,7 +163,7 @@ export const backStrapSteps = (work: Work, group: Group): readonly Step[] => {
         ...seen.words,
         words`Sew hook and loop tape, a press stud or a small buckle where the halves lie on each other.`,
       ],
-      checks: [words`Each edge is ${mm(group.seams[0]!.a)} long, and both halves are alike.`],
+      checks: [words`Each edge is ${soLong(work, group.seams[0]!, 'a', 'long')}. Both halves are alike.`],
       cautions: [
         words`Take plastic or covered fastenings where metal makes the skin itch.`,
         words`No stud and no buckle for a child under three: a loose part can choke.`,
@@ -209,7 +211,7 @@ export const tieSteps = (work: Work, group: Group): readonly Step[] => [
       words`Fold each tie along its middle line, right sides together.`,
       words`Sew the long edge and one short end. Turn it with a blunt point and press.`,
     ],
-    checks: [words`Each tie is ${mm(group.seams[0]!.a)} long.`],
+    checks: [words`Each tie is ${soLong(work, group.seams[0]!, 'a', 'long')}.`],
     cautions: [words`No ties on a child’s cap: cords can catch and strangle. Take elastic.`],
     pieces: piecesIn(group.seams),
     seams: group.seams.map(({ seam }) => seam.id),

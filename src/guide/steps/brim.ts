@@ -1,7 +1,6 @@
 import { count, mm, words } from '../../words.ts';
 import {
   basteSettings,
-  lengthCheck,
   matchWords,
   needleSettings,
   notchesIn,
@@ -11,6 +10,7 @@ import {
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { STITCH } from '../stitches.ts';
+import { lengthCheck } from '../while-sewn.ts';
 import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
 import { trimWords } from './visor.ts';
 
@@ -57,7 +57,10 @@ export const brimEdgeSteps = (work: Work, group: Group): readonly Step[] => {
         words`Turn the brim right side out and press the edge.`,
         ...(stiff ? [words`Slip in the stiffener, and lay its ends edge to edge. Do not let them lap.`] : []),
       ],
-      checks: [...group.seams.map(lengthCheck), words`The seam lies just on the edge.`],
+      checks: [
+        ...group.seams.map((report) => lengthCheck(work, report)),
+        words`The seam lies just on the edge.`,
+      ],
       cautions: stiff ? [words`Press before the stiffener goes in: an iron melts plastic.`] : [],
       pieces: ids,
       seams: group.seams.map(({ seam }) => seam.id),
@@ -127,7 +130,7 @@ export const brimInnerSteps = (work: Work, group: Group): readonly Step[] => {
         ...matchWords(marks),
         words`Baste them together inside the allowance.`,
       ],
-      checks: group.seams.map(lengthCheck),
+      checks: group.seams.map((report) => lengthCheck(work, report)),
       pieces: piecesIn(group.seams),
       seams: group.seams.map(({ seam }) => seam.id),
       marks,

@@ -1,7 +1,5 @@
 import { words } from '../../words.ts';
 import {
-  girthCheck,
-  lengthCheck,
   marksNamed,
   matchWords,
   needleSettings,
@@ -13,6 +11,7 @@ import {
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { STITCH } from '../stitches.ts';
+import { girthCheck, lengthCheck } from '../while-sewn.ts';
 import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
 import { trimWords } from './visor.ts';
 
@@ -36,7 +35,7 @@ export const casingOnSteps = (work: Work, group: Group): readonly Step[] => {
         words`Sew all the way round.`,
         ...trimWords(work.pattern.allowances.lower),
       ],
-      checks: [lengthCheck(report), girthCheck(work)],
+      checks: [lengthCheck(work, report), girthCheck(work)],
       pieces: ids,
       seams: [report.seam.id],
       marks,
@@ -51,8 +50,8 @@ const drawInStep = (work: Work, ties: boolean): Step => {
   const notes = (pieceOf(work, 'casing')?.notes ?? []).slice(ties ? 1 : 0);
   const seen = topstitched(rowsAlong(work, [{ piece: 'casing', edge: 'top' }]), (at) =>
     ties
-      ? words`Topstitch the free edge down all round, ${at} in. Keep the ties clear of the needle.`
-      : words`Topstitch the free edge down, ${at} in. Leave a gap at the back for the elastic.`,
+      ? words`Topstitch the free edge down all round, ${at} from it. Keep the ties clear of the needle.`
+      : words`Topstitch the free edge down, ${at} from it. Leave a gap at the back for the elastic.`,
   );
   return step({
     id: 'drawIn',

@@ -1,7 +1,6 @@
 import { mm, type Words, words } from '../../words.ts';
 import { markedLength } from '../marked-length.ts';
 import {
-  lengthCheck,
   matchWords,
   needleSettings,
   notchesIn,
@@ -12,6 +11,7 @@ import {
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { STITCH } from '../stitches.ts';
+import { lengthCheck } from '../while-sewn.ts';
 import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
 import { rowsStep } from './brim.ts';
 import { trimWords } from './visor.ts';
@@ -34,7 +34,7 @@ export const brimEdgeLastSteps = (work: Work, group: Group): readonly Step[] => 
         words`Sew all the way round the outer edge.`,
         ...trimWords(work.pattern.allowances.brimEdge),
       ],
-      checks: [lengthCheck(report)],
+      checks: [lengthCheck(work, report)],
       pieces: ids,
       seams: [report.seam.id],
       marks,

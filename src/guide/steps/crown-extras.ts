@@ -1,15 +1,8 @@
 import { mm, words } from '../../words.ts';
-import {
-  lengthCheck,
-  marksNamed,
-  matchWords,
-  needleSettings,
-  notchesIn,
-  seamMinutes,
-  seamSettings,
-} from '../said.ts';
+import { marksNamed, matchWords, needleSettings, notchesIn, seamMinutes, seamSettings } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { EDGE_STITCH, STITCH } from '../stitches.ts';
+import { lengthCheck } from '../while-sewn.ts';
 import { type Group, isLined, piecesIn, type Work } from '../work.ts';
 
 /** A raw curve is bound with a strip. */
@@ -30,7 +23,7 @@ export const bindingSteps = (work: Work, group: Group): readonly Step[] => {
         words`Sew along the first crease. Do not stretch the edge.`,
         words`Fold the binding round the edge to the inside and topstitch it down.`,
       ],
-      checks: [lengthCheck(report)],
+      checks: [lengthCheck(work, report)],
       pieces: ids,
       seams: [report.seam.id],
       marks,

@@ -1,7 +1,6 @@
 import { mm, type Words, words } from '../../words.ts';
 import { markedLength } from '../marked-length.ts';
 import {
-  lengthCheck,
   marksNamed,
   matchWords,
   nameOf,
@@ -16,6 +15,7 @@ import {
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { clipsFor } from '../stitches.ts';
+import { lengthCheck } from '../while-sewn.ts';
 import { type Group, pieceOf, piecesIn, usesOf, type Work } from '../work.ts';
 
 const isLining = ({ phase }: Group): boolean => phase === 'lining';
@@ -85,7 +85,7 @@ export const tipSteps = (work: Work, group: Group): readonly Step[] => {
         words`Press the allowances to the ${plainName(work, side)}, over a ham or a rolled towel.`,
         ...seen.words,
       ],
-      checks: [lengthCheck(report), words`No small tucks are caught in the seam.`],
+      checks: [lengthCheck(work, report), words`No small tucks are caught in the seam.`],
       cautions: stiff
         ? [
             words`Sew just beside the stiffener: a needle can break on it. Guard your eyes.`,
@@ -141,7 +141,7 @@ export const goreSteps = (work: Work, group: Group): readonly Step[] => {
         ...seen.words,
       ],
       checks: [
-        seams.length === 1 ? lengthCheck(seams[0]!) : words`Each pair of edges is ${mm(seams[0]!.a)} long.`,
+        lengthCheck(work, seams[0]!, seams.length),
         ...(group.id.toLowerCase().endsWith('over') ? [words`All points meet in one spot at the top.`] : []),
       ],
       pieces: ids,

@@ -3,8 +3,6 @@ import { partOf } from '../parts.ts';
 import type { Row } from '../rows.ts';
 import {
   basteSettings,
-  girthCheck,
-  lengthCheck,
   matchWords,
   nameOf,
   notchesIn,
@@ -14,6 +12,7 @@ import {
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { CLIPS, HALF_FOOT } from '../stitches.ts';
+import { girthCheck, isEven, lengthCheck, soLong } from '../while-sewn.ts';
 import { type Group, piecesIn, type Work } from '../work.ts';
 import { stiffenerCautions } from './visor.ts';
 
@@ -41,7 +40,9 @@ export const visorOnSteps = (work: Work, group: Group): readonly Step[] => {
         ...besideWords(work, rows),
       ],
       checks: [
-        words`The visor’s inner edge and its place are both ${mm(report.a)} long.`,
+        isEven(work, report)
+          ? words`The visor’s inner edge and its place are both ${soLong(work, report, 'a', 'long')}.`
+          : lengthCheck(work, report),
         words`Turn it down: the ends lie alike on both sides.`,
       ],
       cautions: stiffenerCautions,
@@ -85,7 +86,7 @@ export const brimOnSteps = (work: Work, group: Group): readonly Step[] => {
         words`Sew all the way round, with the ${crown} on top.`,
         words`Press the allowances up into the ${crown}.`,
       ],
-      checks: [lengthCheck(report)],
+      checks: [lengthCheck(work, report)],
       pieces: piecesIn(group.seams),
       seams: [report.seam.id],
       marks,
@@ -113,7 +114,7 @@ export const liningInSteps = (work: Work, group: Group): readonly Step[] => {
         words`Catch the tops together with a few hand stitches.`,
         words`Baste the lower edges together inside the allowance.`,
       ],
-      checks: [lengthCheck(report), words`The lining does not pull the crown in.`],
+      checks: [lengthCheck(work, report), words`The lining does not pull the crown in.`],
       pieces: piecesIn(group.seams),
       seams: [report.seam.id],
       marks,
@@ -144,7 +145,7 @@ export const innerBandOnSteps = (work: Work, group: Group): readonly Step[] => {
         ...(visored ? [words`Sew just inside your basting, so that none of it is seen.`] : []),
         words`Press the allowances to the ${inner}.`,
       ],
-      checks: [lengthCheck(report), girthCheck(work)],
+      checks: [lengthCheck(work, report), girthCheck(work)],
       cautions: visored ? stiffenerCautions : [],
       pieces: ids,
       seams: [report.seam.id],
@@ -167,7 +168,7 @@ export const otherSteps = (work: Work, group: Group): readonly Step[] => [
       ...matchWords(notchesIn(work, group.seams)),
       words`Sew from end to end, and press the seam open.`,
     ],
-    checks: group.seams.map(lengthCheck),
+    checks: group.seams.map((report) => lengthCheck(work, report)),
     pieces: piecesIn(group.seams),
     seams: group.seams.map(({ seam }) => seam.id),
     marks: notchesIn(work, group.seams),

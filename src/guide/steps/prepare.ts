@@ -1,3 +1,4 @@
+import type { ClothSpec } from '../../cloth/cloth.ts';
 import type { Cloth } from '../../pattern/piece.ts';
 import { ratio, type Words, words } from '../../words.ts';
 import { marksOf } from '../marks.ts';
@@ -43,7 +44,9 @@ const washStep = (work: Work): readonly Step[] => {
           (name): Words =>
             words`Do not wash the ${clothWord(name)} yet: its pieces are cut larger by what the first wash takes, ${ratio(work.cloths[name].shrinkLength)} along the grain and ${ratio(work.cloths[name].shrinkWidth)} across.`,
         ),
-        ...(larger.length > 0 ? [words`All lengths in these steps are those after that wash.`] : []),
+        ...(larger.length > 0
+          ? [words`Lengths in these steps are those after that wash, but where a step says now.`]
+          : []),
         words`Press it flat along the grain.`,
       ],
       checks: [words`The cloth lies flat and its grain is straight.`],
@@ -55,10 +58,14 @@ const washStep = (work: Work): readonly Step[] => {
 
 const clothWord = (cloth: Cloth): string => (cloth === 'outer' ? 'outer cloth' : cloth);
 
+/** Whether the cutting lay may turn pieces off the grain that is drawn on them. */
+const mayTurn = ({ nap, cross, bias }: ClothSpec): boolean => bias || (cross && !nap);
+
 const cutStep = (work: Work): Step => {
   const { pieces } = work.pattern;
   const cut = pieces.filter(({ cuts }) => cuts.length > 0);
   const nap = clothsCut(work).filter((cloth) => work.cloths[cloth].nap);
+  const turned = clothsCut(work).filter((cloth) => mayTurn(work.cloths[cloth]));
   const stiff = cut.some(({ cuts }) => cuts.some(({ cloth }) => cloth === 'stiffener'));
   return step({
     id: 'cut',
@@ -67,6 +74,9 @@ const cutStep = (work: Work): Step => {
     show: 'cut',
     words: [
       words`Lay each piece with its arrow along the grain.`,
+      ...(turned.length > 0
+        ? [words`The ${listed(turned.map(clothWord))} may lie another way: see the cutting lay.`]
+        : []),
       words`Cut as many of each as it says, on the outer line.`,
       ...nap.map((cloth): Words => words`Lay all of the ${clothWord(cloth)} the same way up: it has a nap.`),
       ...(cut.some(({ cuts }) => cuts.some(({ mirrored = 0 }) => mirrored > 0))

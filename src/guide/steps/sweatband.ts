@@ -2,8 +2,6 @@ import type { EdgeUse } from '../../pattern/seam.ts';
 import { words } from '../../words.ts';
 import {
   basteSettings,
-  girthCheck,
-  lengthCheck,
   matchWords,
   nameOf,
   needleSettings,
@@ -15,6 +13,7 @@ import {
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { STITCH } from '../stitches.ts';
+import { girthCheck, lengthCheck } from '../while-sewn.ts';
 import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
 import { hasPart } from './join.ts';
 import { trimWords } from './visor.ts';
@@ -44,7 +43,7 @@ export const sweatbandOnSteps = (work: Work, group: Group): readonly Step[] => {
         words`Sew all the way round through all layers.`,
         ...trimWords(work.pattern.allowances.lower),
       ],
-      checks: [lengthCheck(report), ...(round ? [girthCheck(work)] : [])],
+      checks: [lengthCheck(work, report), ...(round ? [girthCheck(work)] : [])],
       pieces: ids,
       seams: [report.seam.id],
       marks,
@@ -90,7 +89,7 @@ const turnInStep = (work: Work, name: string, lower: readonly EdgeUse[]): Step =
   const visored = work.pattern.pieces.some(({ id }) => id === 'visor');
   const seen = topstitched(
     rowsAlong(work, lower),
-    (at) => words`Topstitch the lower edge, ${at} in, all the way round.`,
+    (at) => words`Topstitch all the way round, ${at} from the lower edge.`,
   );
   return step({
     id: 'turnIn',

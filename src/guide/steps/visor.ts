@@ -1,6 +1,5 @@
 import { exactMm, mm, type Words, words } from '../../words.ts';
 import {
-  lengthCheck,
   matchWords,
   needleSettings,
   notchesIn,
@@ -11,6 +10,7 @@ import {
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { STITCH, TRIMMED } from '../stitches.ts';
+import { lengthCheck } from '../while-sewn.ts';
 import { type Group, pieceOf, piecesIn, piecesOfPart, type Work } from '../work.ts';
 
 /** What is said of needles wherever a stiffener is near. */
@@ -35,7 +35,7 @@ export const visorEdgeSteps = (work: Work, group: Group): readonly Step[] => {
         ...trimWords(work.pattern.allowances.visorEdge),
         words`Cut small nicks out of the allowance round the curve.`,
       ],
-      checks: group.seams.map(lengthCheck),
+      checks: group.seams.map((report) => lengthCheck(work, report)),
       pieces: piecesIn(group.seams),
       seams: group.seams.map(({ seam }) => seam.id),
       marks,
@@ -59,7 +59,7 @@ const stiffenStep = (work: Work): Step => {
   const stiff = bought ? 'insert' : 'stiffener';
   const seen = topstitched(
     rowsAlong(work, [{ piece: 'visor', edge: 'outer' }]),
-    (at) => words`Topstitch the outer edge, the first row ${at} in. Buckram takes the needle.`,
+    (at) => words`Topstitch the outer edge, the first row ${at} from it. Buckram takes the needle.`,
   );
   return step({
     id: 'stiffenVisor',

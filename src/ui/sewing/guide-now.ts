@@ -19,8 +19,8 @@ export interface GuideNow {
 }
 
 export const guideNow = (draft: Draft): GuideNow => {
-  const { values, pattern, finishedGirth, seams, spec, head } = draft;
-  const work: Work = { values, pattern, finishedGirth, seams, cloths: spec.cloths };
+  const { values, pattern, cutting, finishedGirth, seams, spec, head } = draft;
+  const work: Work = { values, pattern, cutting, finishedGirth, seams, cloths: spec.cloths };
   const guide = guideOf(work);
   const joined = joinedIn(guide.steps, pattern.seams);
   const form = styleOf(spec.cap.style).form(values, head);
