@@ -1,5 +1,6 @@
 import { defaultsOf } from '../caps/parameter.ts';
 import { styleOf } from '../caps/registry.ts';
+import { nameForWearer } from './cap-name.ts';
 import { valuesThatFit } from './decode.ts';
 import { fittedValues } from './head-cards.ts';
 import type { HeadSpec, Spec } from './spec.ts';
@@ -9,11 +10,10 @@ export const newCap = (from: Spec, head: HeadSpec, names: readonly string[]): Sp
   const { style } = from.cap;
   const { parameters } = styleOf(style);
   const values = { ...defaultsOf(parameters), ...valuesThatFit(parameters, fittedValues(head)) };
-  const wearer = head.name.trim();
   return {
     ...from,
     head,
-    cap: { style, name: freeName(wearer === '' ? 'Cap' : `${wearer}’s cap`, names), values },
+    cap: { style, name: freeName(nameForWearer(head.name.trim()), names), values },
   };
 };
 

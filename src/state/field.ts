@@ -1,5 +1,6 @@
 import type { ParameterValue } from '../caps/parameter.ts';
 import type { ClothSpec } from '../cloth/cloth.ts';
+import { nameFollowing } from '../design/cap-name.ts';
 import type { HeadSpec, Spec } from '../design/spec.ts';
 import type { Cloth } from '../pattern/piece.ts';
 import type { PaperSpec } from '../print/paper.ts';
@@ -34,6 +35,7 @@ export const readField = (spec: Spec, id: FieldId): ParameterValue => {
 export const writeField = (spec: Spec, id: FieldId, value: ParameterValue): Spec => {
   if (sameValue(readField(spec, id), value)) return spec;
   const [part, key] = halves(id);
+  if (id === 'head.name') return withWearer(spec, String(value));
   if (part === 'head') return { ...spec, head: writeHead(spec.head, id, value) };
   if (part === 'paper') return { ...spec, paper: { ...spec.paper, [key]: value } };
   if (part === 'cloth') {
@@ -43,6 +45,13 @@ export const writeField = (spec: Spec, id: FieldId, value: ParameterValue): Spec
   if (key === 'name') return { ...spec, cap: { ...spec.cap, name: String(value) } };
   return { ...spec, cap: { ...spec.cap, values: { ...spec.cap.values, [key]: value } } };
 };
+
+/** The head called otherwise, and its cap with it unless that was given a name of its own. */
+const withWearer = ({ head, cap, ...spec }: Spec, name: string): Spec => ({
+  ...spec,
+  head: { ...head, name },
+  cap: { ...cap, name: nameFollowing(cap.name, head.name, name) },
+});
 
 export const sameValue = (a: ParameterValue, b: ParameterValue): boolean =>
   Array.isArray(a) && Array.isArray(b) ? a.length === b.length && a.every((n, i) => n === b[i]) : a === b;

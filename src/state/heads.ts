@@ -1,3 +1,4 @@
+import { nameFollowing } from '../design/cap-name.ts';
 import { cardOf, withCard } from '../design/head-cards.ts';
 import type { HeadSpec } from '../design/spec.ts';
 import { settle, wishing } from './actions.ts';
@@ -16,7 +17,9 @@ export const keepHead = (): void => {
 export const takeHead = (head: HeadSpec): void => {
   settle();
   const { wish } = get();
-  if (wish.head !== head) useStudio.setState({ ...wishing({ ...wish, head }), typed: withoutHead() });
+  if (wish.head === head) return;
+  const cap = { ...wish.cap, name: nameFollowing(wish.cap.name, wish.head.name, head.name) };
+  useStudio.setState({ ...wishing({ ...wish, head, cap }), typed: withoutHead() });
 };
 
 export const removeHead = (head: HeadSpec): void => {

@@ -5,6 +5,7 @@ import { type FieldId, readField, writeField } from '../../src/state/field.ts';
 
 describe('a field', () => {
   it('is written where it is read, and touches nothing else', () => {
+    const named = writeField(defaultSpec, 'cap.name', 'Weekday cap');
     const changes: readonly (readonly [FieldId, number | string | boolean | null])[] = [
       ['head.name', 'Euphonium'],
       ['head.girth', 590],
@@ -16,10 +17,10 @@ describe('a field', () => {
       ['paper.margin', 12],
     ];
     for (const [id, value] of changes) {
-      const after = writeField(defaultSpec, id, value);
+      const after = writeField(named, id, value);
       expect(readField(after, id)).toBe(value);
       for (const [other] of changes) {
-        if (other !== id) expect(readField(after, other)).toBe(readField(defaultSpec, other));
+        if (other !== id) expect(readField(after, other)).toBe(readField(named, other));
       }
     }
   });

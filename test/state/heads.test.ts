@@ -29,6 +29,7 @@ it('the head of a card is measured for the cap on the table, as one step of undo
   takeHead(heads[2]!);
   expect(now().wish.head).toBe(heads[2]);
   expect(now().good.head).toBe(heads[2]);
+  expect(now().wish.cap.name).toBe(`${heads[2]!.name}’s cap`);
   expect(now().typed).toEqual({});
   undo();
   expect(now().wish).toBe(wish);
