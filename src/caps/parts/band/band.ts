@@ -94,7 +94,7 @@ const visorEnds = (girth: number, stretch: number): readonly Notch[] =>
   }));
 
 /** Room beyond the depth of a folded visor for its two layers of stiffener, its cloth and a hand, mm (our own measure). */
-const TURNING_ROOM = 25;
+export const TURNING_ROOM = 25;
 
 /** Length of the gap that a visor of this depth, folded end to end, passes through, to the next 5 mm. */
 export const turningGap = (visorDepth: number): number => Math.ceil((visorDepth + TURNING_ROOM) / 5) * 5;

@@ -1,9 +1,9 @@
 import type { Notch, Piece } from '../../../pattern/piece.ts';
-import { mm, words } from '../../../words.ts';
+import { exactMm, words } from '../../../words.ts';
 import type { Opening } from '../../opening.ts';
 import { layerFigure } from '../girth-figures.ts';
 import type { StripGrain } from '../strip-grain.ts';
-import { band, turningGap, turningGapMark, turningGapNote } from './band.ts';
+import { band, TURNING_ROOM, turningGap, turningGapMark, turningGapNote } from './band.ts';
 
 interface InnerBandWish {
   /** Sewn to a lining, or the facing of a cap without one. */
@@ -53,7 +53,7 @@ export const innerBand = ({ lined, visorDepth, opening, ...wish }: InnerBandWish
       {
         name: 'Turning gap',
         formula: 'visor depth + 25 mm of room, up to the next 5 mm',
-        worked: words`${mm(visorDepth)} + ${mm(25)} → ${mm(gap)}`,
+        worked: words`${exactMm(visorDepth)} + ${exactMm(TURNING_ROOM)} = ${exactMm(visorDepth + TURNING_ROOM)}, up to ${exactMm(gap)}`,
       },
     ],
     notes: [turningGapNote(gap)],

@@ -3,6 +3,9 @@ import type { Figure } from '../../../pattern/piece.ts';
 import { count, exactMm, radians, ratio, words } from '../../../words.ts';
 import { dropOf, type End, reachOf, type SideSlope } from './side-slope.ts';
 
+/** Overhang by height from which a ring lies flat: its rounded figures would ask for the arcsine of more than 1. */
+const FLAT = 0.999;
+
 /** The arithmetic of one of so many side band pieces, at one end of the cap; `gather` and `girthName` as in SideBandWish. */
 export const sideBandFigures = (
   slope: SideSlope,
@@ -42,7 +45,7 @@ const tiltedHeight = (slope: SideSlope, end: End): Figure => {
   return {
     name: `Height at the centre ${end}`,
     formula: `root of (overhang² + rise²); the rise is that of the sides ${end === 'front' ? '+' : '−'} tilt ÷ 2`,
-    worked: words`√(${exactMm(reach)}² + (${exactMm(drop)} ${end === 'front' ? '+' : '−'} ${exactMm(half)})²) = ${exactMm(Math.hypot(reach, up))}`,
+    worked: words`√((${exactMm(reach)})² + (${exactMm(drop)} ${end === 'front' ? '+' : '−'} ${exactMm(half)})²) = ${exactMm(Math.hypot(reach, up))}`,
   };
 };
 
@@ -56,11 +59,15 @@ const levelFigures = (
   const fullness = rimGirth - openingGirth;
   const apart = Math.abs(fullness);
   const flares = fullness >= 0;
+  const leaning = Math.abs(reachOf(slope)) / height;
   const more = gather === 0 && flares ? 'fullness' : 'difference of the edges';
   const lean: Figure = {
     name: flares ? 'Lean from upright' : 'Lean from upright, inwards',
     formula: `arcsine of ${more} ÷ (2π × height)`,
-    worked: words`arcsin(${exactMm(apart)} ÷ (6.2832 × ${exactMm(height)})) = ${radians(Math.asin(Math.min(1, Math.abs(reachOf(slope)) / height)))}`,
+    worked:
+      leaning < FLAT
+        ? words`arcsin(${exactMm(apart)} ÷ (6.2832 × ${exactMm(height)})) = ${radians(Math.asin(leaning))}`
+        : words`It lies flat: ${radians(Math.PI / 2)}`,
   };
   const leans = gather === 0 ? [lean] : [];
   // Does the crown go straight up? Then the piece is a rectangle and has no radius.
@@ -82,8 +89,8 @@ const levelFigures = (
     },
     {
       name: 'Angle of one piece',
-      formula: `${more} ÷ number of pieces ÷ height`,
-      worked: words`${exactMm(apart)} ÷ ${count(pieces)} ÷ ${exactMm(height)} = ${radians(apart / pieces / height)}`,
+      formula: `${more} ÷ number of pieces ÷ height × 180° ÷ π`,
+      worked: words`${exactMm(apart)} ÷ ${count(pieces)} ÷ ${exactMm(height)} × 180° ÷ 3.1416 = ${radians(apart / pieces / height)}`,
     },
   ];
 };

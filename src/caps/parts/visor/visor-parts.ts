@@ -98,7 +98,7 @@ const draftedFigures = (values: VisorValues, opening: Oval): readonly Figure[] =
     {
       name: 'Radius of the head’s oval at the front',
       formula: 'half breadth² ÷ half length',
-      worked: words`${exactMm(b)}² ÷ ${exactMm(a)} = ${exactMm(front)}`,
+      worked: words`(${exactMm(b)})² ÷ ${exactMm(a)} = ${exactMm(front)}`,
     },
     {
       name: 'Flat radius of the inner edge at the centre',
