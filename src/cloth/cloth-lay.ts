@@ -1,6 +1,6 @@
 import { boxOf } from '../geometry/box.ts';
 import type { Path } from '../geometry/path.ts';
-import { add, heading, ORIGIN, type Point, point, rotate } from '../geometry/point.ts';
+import { add, heading, ORIGIN, type Point, point } from '../geometry/point.ts';
 import { rotated, translated } from '../geometry/transform.ts';
 import type { Layout } from '../nesting/layout.ts';
 import type { Placement } from '../nesting/task.ts';
@@ -104,7 +104,3 @@ export const laidPolygon = ({ piece, at, shift }: LaidPiece): readonly Point[] =
   const [dx, dy] = [at.x + shift.x, at.y + shift.y];
   return piece.polygon.map(({ x, y }) => point(x * c - y * s + dx, x * s + y * c + dy));
 };
-
-/** Where its name has room where it lies. */
-export const laidName = ({ piece, at, shift }: LaidPiece): Point =>
-  add(rotate(piece.nameAt, at.rotation), point(at.x + shift.x, at.y + shift.y));

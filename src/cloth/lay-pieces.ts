@@ -23,8 +23,6 @@ export interface LayPiece extends NestPiece {
   readonly layers: 'single' | 'both' | 'on the fold' | 'one of two';
   /** The cut line as it is laid, before it is placed: a closed chain. */
   readonly cut: Path;
-  /** Where its name has room, before it is placed. */
-  readonly nameAt: Point;
 }
 
 /**
@@ -131,19 +129,11 @@ const layPiece = (
     layers,
     cut: mirrored ? scaled(rotated(cut, lie), 1, -1) : rotated(cut, lie),
     polygon: counterClockwise(polygon),
-    nameAt: turnedOver(rotate(nameOf(piece, layers), lie), mirrored),
     rotations: layers === 'on the fold' ? [0] : rotationsOn(spec),
   };
 };
 
 const turnedOver = ({ x, y }: Point, over: boolean): Point => point(x, over ? -y : y);
-
-/** A half keeps its name right of the fold. */
-const nameOf = ({ labelAt: { x, y } }: Piece, layers: LayPiece['layers']): Point =>
-  layers === 'on the fold' ? point(Math.abs(x) + HALF_NAME, y) : point(x, y);
-
-/** Room for half a short name beside the fold, mm. */
-const HALF_NAME = 30;
 
 const counterClockwise = (ring: readonly Point[]): readonly Point[] => {
   const twice = ring.reduce((sum, p, i) => {

@@ -1,14 +1,11 @@
-import { type ClothLay, type LaidPiece, laidCut, laidName } from '../cloth/cloth-lay.ts';
-import { layNameLines } from '../cloth/lay-name.ts';
-import { boundsOf } from '../geometry/bounds.ts';
-import { boxHeight, boxWidth } from '../geometry/box.ts';
+import { type ClothLay, type LaidPiece, laidCut } from '../cloth/cloth-lay.ts';
 import { line, type Path, polygon } from '../geometry/path.ts';
-import { add, heading, type Point, point, scale } from '../geometry/point.ts';
+import { add, point, scale } from '../geometry/point.ts';
 import { scaled } from '../geometry/transform.ts';
 import type { LineMark, Mark, TextMark } from './drawing.ts';
+import { laidLabel } from './laid-label.ts';
 import { grainMarks } from './marks/grain.ts';
 import { lineMark } from './steps/moved-mark.ts';
-import { textWidth } from './text-width.ts';
 
 /** Shown of the bolt beyond the last piece, mm of cloth. */
 const BEYOND = 40;
@@ -46,37 +43,23 @@ const groundMarks = (lay: ClothLay, k: number): readonly LineMark[] => {
 
 const small = (path: Path, k: number): Path => scaled(path, k, k);
 
-/** The least and the largest that a name is set in, mm to the em. */
+/** The least and the largest that a name is set in, mm of paper to the em. */
 const NAMES = { least: 1.6, most: 3.4 };
 
 const pieceMarks = (laid: LaidPiece, k: number): readonly Mark[] => {
-  const cut = small(laidCut(laid), k);
-  const box = boundsOf(cut);
-  const { mirrored, layers } = laid.piece;
-  const words = [
-    ...layNameLines(laid.piece),
-    ...(mirrored && layers !== 'on the fold' ? ['face down'] : []),
-    ...(layers === 'one of two' ? ['one layer'] : []),
-  ];
-  const wide = Math.max(...words.map((line) => textWidth(line)));
-  const size = Math.min(
-    NAMES.most,
-    Math.max(
-      NAMES.least,
-      Math.min((boxWidth(box) * 0.8) / wide, (boxHeight(box) * 0.8) / (1 + words.length)),
-    ),
-  );
-  const at = scale(laidName(laid), k);
-  const name: TextMark = { kind: 'text', role: 'note', at, lines: words, size, align: 'middle', angle: 0 };
+  const { lines, size, at, grain } = laidLabel(laid, { least: NAMES.least / k, most: NAMES.most / k });
+  const name: TextMark = {
+    kind: 'text',
+    role: 'note',
+    at: scale(at, k),
+    lines,
+    size: size * k,
+    align: 'middle',
+    angle: 0,
+  };
   return [
-    lineMark('cut', cut),
+    lineMark('cut', small(laidCut(laid), k)),
     name,
-    ...(boxHeight(box) > 4 * size ? grainBelow(at, words.length, size, laid.at.rotation) : []),
+    ...(grain ? grainMarks([scale(grain[0], k), scale(grain[1], k)]) : []),
   ];
-};
-
-const grainBelow = (at: Point, lines: number, size: number, turn: number): readonly Mark[] => {
-  const middle = point(at.x, at.y - (0.6 * lines + 0.7) * size);
-  const half = scale(heading(turn), 1.4 * size);
-  return grainMarks([add(middle, scale(half, -1)), add(middle, half)]);
 };

@@ -1,11 +1,12 @@
 import { type KeyboardEvent, memo, type PointerEvent, useMemo, useRef } from 'react';
-import { type LaidPiece, laidName, laidPolygon } from '../../cloth/cloth-lay.ts';
-import { layName, layNameLines } from '../../cloth/lay-name.ts';
+import type { LaidPiece } from '../../cloth/cloth-lay.ts';
+import { layName } from '../../cloth/lay-name.ts';
 import { keptOnFold } from '../../cloth/on-fold.ts';
+import { laidLabel } from '../../drawing/laid-label.ts';
 import { grainMarks } from '../../drawing/marks/grain.ts';
 import { pathData } from '../../drawing/path-data.ts';
-import { boxHeight, boxOf, boxWidth } from '../../geometry/box.ts';
-import { add, type Point, point } from '../../geometry/point.ts';
+import { placedLines } from '../../drawing/text-block.ts';
+import { add, type Point } from '../../geometry/point.ts';
 import type { Placement } from '../../nesting/task.ts';
 import { freePiece, pinPiece } from '../../state/cloth-actions.ts';
 import { layStroke } from './lay-keys.ts';
@@ -25,8 +26,7 @@ export const PieceOnCloth = memo(({ laid, pinned, wrong, scale, onScrap, onHold 
   const start = useRef<{ readonly x: number; readonly y: number; readonly at: Placement } | null>(null);
   const { cut } = laid.piece;
   const outline = useMemo(() => pathData(cut), [cut]);
-  const box = boxOf(laidPolygon(laid));
-  const middle = laidName(laid);
+  const { lines, size, at, grain } = useMemo(() => laidLabel(laid, SIZES), [laid]);
   const { id, mirrored, layers, rotations } = laid.piece;
 
   const moved = (event: PointerEvent, from: NonNullable<typeof start.current>): Placement => {
@@ -63,8 +63,6 @@ export const PieceOnCloth = memo(({ laid, pinned, wrong, scale, onScrap, onHold 
     layers === 'single' || layers === 'both' ? '' : layers,
     wrong ? 'lies over something' : '',
   ].filter((fact) => fact !== '');
-  const lines = layNameLines(laid.piece);
-  const size = nameSize(lines, boxWidth(box), boxHeight(box));
   return (
     // biome-ignore lint/a11y/useSemanticElements: no button of HTML stands inside a drawing.
     <g
@@ -83,18 +81,20 @@ export const PieceOnCloth = memo(({ laid, pinned, wrong, scale, onScrap, onHold 
       onKeyDown={onKeyDown}
     >
       <path d={outline} transform={whereabouts(add(laid.at, laid.shift), laid.at.rotation)} />
-      <g transform={whereabouts(point(middle.x, middle.y - size), laid.at.rotation)}>
-        <Grain length={Math.min(60, boxWidth(box) * 0.4)} />
-      </g>
-      {boxHeight(box) > 16 && (
-        <text y={-middle.y} fontSize={size}>
-          {lines.map((line, i) => (
-            <tspan key={line} x={middle.x} dy={`${i === 0 ? 1 - lines.length : 1}em`}>
-              {line}
+      {grain &&
+        grainMarks(grain).map(({ path, filled }) => {
+          const d = pathData(path);
+          return <path key={d} d={d} className={filled ? 'grain head' : 'grain'} />;
+        })}
+      <text fontSize={size}>
+        {placedLines({ kind: 'text', role: 'note', lines, size, at, align: 'middle', angle: 0 }).map(
+          ({ text, at: { x, y } }) => (
+            <tspan key={text} x={x} y={-y}>
+              {text}
             </tspan>
-          ))}
-        </text>
-      )}
+          ),
+        )}
+      </text>
     </g>
   );
 });
@@ -105,16 +105,3 @@ const whereabouts = ({ x, y }: Point, turn: number): string =>
 
 /** Of letters, mm on the cloth: small on small pieces. */
 const SIZES = { least: 8, most: 20 };
-const nameSize = (lines: readonly string[], width: number, height: number): number => {
-  const longest = Math.max(...lines.map((line) => line.length));
-  const fitting = Math.min(width / (longest * 0.75), (height * 0.42) / lines.length);
-  return Math.min(SIZES.most, Math.max(SIZES.least, fitting));
-};
-
-/** The grainline, which lies along the cloth unless the piece is on the bias: drawn along x about its middle. */
-const Grain = memo(({ length }: { readonly length: number }) =>
-  grainMarks([point(-length / 2, 0), point(length / 2, 0)]).map(({ path, filled }) => {
-    const d = pathData(path);
-    return <path key={d} d={d} className={filled ? 'grain head' : 'grain'} />;
-  }),
-);
