@@ -39,7 +39,7 @@ export interface Judged {
 export const judge = (spec: Spec): Judged => {
   // Is there a head?
   const girth = meanGirth(spec.head.readings);
-  const headProblems = problemsOfHead(girth, spec.head);
+  const headProblems = problemsOfHead(girth, spec);
   if (girth === null || headProblems.length > 0) return { problems: headProblems, given: null };
 
   const wrongCloths = clothProblems(spec.cloths);
@@ -72,8 +72,8 @@ const headOf = (girth: number, spec: HeadSpec): Head => ({
 /** Breadth by length outside of this is a slip of the tape or of the finger: no oval to draft on. */
 const OVALS = { least: 0.6, most: 1 };
 
-const problemsOfHead = (girth: number | null, head: HeadSpec): readonly Problem[] => {
-  const judged = judgeGirth(girth ?? Number.NaN);
+const problemsOfHead = (girth: number | null, { head, unit }: Spec): readonly Problem[] => {
+  const judged = judgeGirth(girth ?? Number.NaN, unit);
   if (judged.kind === 'error') {
     return [
       {

@@ -47,6 +47,12 @@ describe('deriving a draft', () => {
     expect(derive(wish({}, { readings: [Number.NaN] })).draft).toBeNull();
   });
 
+  test('offers the head that the same number is in the other unit: 57 typed in inches is 57 cm', () => {
+    const [problem] = derive({ ...wish({}, { readings: [inches(57)] }), unit: 'in' }).problems;
+    expect(problem?.field).toBe('head.girth');
+    expect(problem?.nearest).toBeCloseTo(570, 9);
+  });
+
   test('takes the visor from the head’s own oval: a narrow head bends it more', () => {
     const bow = (breadth: number) => {
       const { draft } = derive(wish({ visorDrop: 0 }, { length: 200, breadth }));
