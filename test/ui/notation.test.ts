@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { flatTopParameters } from '../../src/caps/flat-top/parameters.ts';
 import { skullParameters } from '../../src/caps/skull/parameters.ts';
-import { notationOf, squareNotation } from '../../src/ui/controls/notation.ts';
+import { notationOf, squareNotation, thicknessNotation } from '../../src/ui/controls/notation.ts';
 import { inches } from '../../src/units.ts';
 
 describe('what the test square measured', () => {
@@ -15,6 +15,27 @@ describe('what the test square measured', () => {
     expect(squareNotation.write(100, 'cm')).toBe('100 mm');
     expect(squareNotation.write(98.5, 'cm')).toBe('98.5 mm');
     expect(squareNotation.write(100, 'in')).toBe('4 in');
+  });
+});
+
+describe('a number alone, where a ruler’s millimetres are asked for', () => {
+  it.each([
+    ['0.5', 0.5],
+    ['1/2', 0.5],
+    ['½', 0.5],
+    ['1 1/2', 1.5],
+    ['1-1/2', 1.5],
+    ['１½', 1.5],
+    ['0.05 cm', 0.5],
+    ['1/2 in', 12.7],
+    ['½”', 12.7],
+  ])('%s is %d mm, a fraction no less than a decimal', (text, mm) => {
+    const read = thicknessNotation.read(text, 'cm');
+    expect(read.ok && Number(read.value)).toBeCloseTo(mm, 9);
+  });
+  it('is so of the test square too', () => {
+    expect(squareNotation.read('98 1/2', 'cm')).toEqual({ ok: true, value: 98.5 });
+    expect(squareNotation.read('98½', 'cm')).toEqual({ ok: true, value: 98.5 });
   });
 });
 

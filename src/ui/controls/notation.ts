@@ -88,8 +88,8 @@ const rowNotation: Notation = {
   figures: () => false,
 };
 
-/** A number without a unit. */
-const LONE = /^[\d.,\s]+$/;
+/** A number without a unit, with its fraction if it has one. */
+const LONE = /^[\p{N}.,\s/⁄∕‐-―−-]+$/u;
 
 /** The test square of the unit in use, mm. */
 const squareOf = (unit: Unit): number => (unit === 'cm' ? 100 : inches(4));
