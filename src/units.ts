@@ -2,6 +2,7 @@
 export type Unit = 'cm' | 'in';
 
 export const MM_PER_INCH = 25.4;
+const MM_PER_YARD = 36 * MM_PER_INCH;
 export const inches = (n: number): number => n * MM_PER_INCH;
 export const degrees = (n: number): number => (n * Math.PI) / 180;
 
@@ -96,15 +97,15 @@ export type ParsedAngle = { readonly ok: true; readonly radians: number } | Refu
 export type ParsedRatio = { readonly ok: true; readonly ratio: number } | Refusal;
 
 /**
- * A length as people type it: `21 1/2`, `21½ in`, `21-1/2"`, `54,6`, `546 mm`, `0.546 m`; a lone number is in the
- * current unit. A comma is a decimal comma; where it could as well part thousands (`1,234 mm`, `1,234.5`) the text
+ * A length as people type it: `21 1/2`, `21½ in`, `21-1/2"`, `54,6`, `546 mm`, `0.546 m`, `1/2 yd`; a lone number is
+ * in the current unit. A comma is a decimal comma; where it could as well part thousands (`1,234 mm`, `1,234.5`) the text
  * is refused. So are words, negative lengths, and two lengths at once.
  */
 export const parseLength = (text: string, unit: Unit): ParsedLength => {
   const read = readLength(tidy(text));
   if (typeof read === 'string') return { ok: false, message: `${read} ${LENGTH_HINT[unit]}`.trim() };
   const measure = read.measure ?? unit;
-  return { ok: true, mm: read.value * MM_PER[measure], unit: measure === 'in' ? 'in' : 'cm' };
+  return { ok: true, mm: read.value * MM_PER[measure], unit: unitOf(measure) };
 };
 
 /**
@@ -128,7 +129,7 @@ export const parseRow = (text: string, unit: Unit): ParsedRow => {
   if (!alone && row.some((read) => read.measure === undefined))
     return { ok: false, message: `Write the unit after every length, or once at the end. ${ROW_HINT[unit]}` };
   const mm = row.map((read) => read.value * MM_PER[read.measure ?? last ?? unit]);
-  const understood = last === undefined ? unit : last === 'in' ? 'in' : 'cm';
+  const understood = last === undefined ? unit : unitOf(last);
   return { ok: true, mm, unit: understood };
 };
 
@@ -152,13 +153,21 @@ export const parseRatio = (text: string): ParsedRatio => {
   return { ok: true, ratio: part ? value : value / 100 };
 };
 
-type Measure = 'mm' | 'cm' | 'm' | 'in';
+type Measure = 'mm' | 'cm' | 'm' | 'in' | 'yd';
 interface Measured {
   readonly value: number;
   readonly measure: Measure | undefined;
 }
 
-const MM_PER: Readonly<Record<Measure, number>> = { mm: 1, cm: 10, m: 1000, in: MM_PER_INCH };
+const MM_PER: Readonly<Record<Measure, number>> = {
+  mm: 1,
+  cm: 10,
+  m: 1000,
+  in: MM_PER_INCH,
+  yd: MM_PER_YARD,
+};
+/** The unit of those who measure so. */
+const unitOf = (measure: Measure): Unit => (measure === 'in' || measure === 'yd' ? 'in' : 'cm');
 const LENGTH_HINT: Readonly<Record<Unit, string>> = {
   cm: 'Type a length such as 54.6 or 21 1/2 in.',
   in: 'Type a length such as 21 1/2 or 54.6 cm.',
@@ -175,7 +184,7 @@ const ROW_HINT: Readonly<Record<Unit, string>> = {
 const tidy = (text: string): string =>
   text
     .replace(
-      /(\d?)([¼-¾⅐-⅟↉]|[⁰¹²³⁴-⁹]+)/g,
+      /(\p{Nd}?)([¼-¾⅐-⅟↉]|[⁰¹²³⁴-⁹]+)/gu,
       (_, before: string, sign: string) => `${before ? `${before}-` : ''}${sign}`,
     )
     .replace(/[º˚]/g, '°')
@@ -189,7 +198,8 @@ const tidy = (text: string): string =>
 /** A length and the unit written after it, or the reason why there is none. The text is tidy. */
 const readLength = (text: string): Measured | string => {
   const [, number = '', name] =
-    /^(.*?)\s*(?:(mm|cm|m|in|inch|inches|"|(?:centi|milli)?met(?:re|er)s?)\.?)?$/i.exec(text) ?? [];
+    /^(.*?)\s*(?:(mm|cm|m|in|inch|inches|"|yds?|yards?|(?:centi|milli)?met(?:re|er)s?)\.?)?$/i.exec(text) ??
+    [];
   const measure = name === undefined ? undefined : measureOf(name.toLowerCase());
   if (measure === 'mm' && /^[1-9]\d{0,2},\d{3}$/.test(number))
     return 'A comma before three figures can be read two ways: leave it out, or write a point.';
@@ -200,11 +210,13 @@ const readLength = (text: string): Measured | string => {
 const measureOf = (name: string): Measure =>
   name === '"' || name.startsWith('in')
     ? 'in'
-    : name.startsWith('mm') || name.startsWith('milli')
-      ? 'mm'
-      : name.startsWith('c')
-        ? 'cm'
-        : 'm';
+    : name.startsWith('y')
+      ? 'yd'
+      : name.startsWith('mm') || name.startsWith('milli')
+        ? 'mm'
+        : name.startsWith('c')
+          ? 'cm'
+          : 'm';
 
 /** A number from nought up, whole, decimal or with a fraction, or the reason why there is none. The text is tidy. */
 const readNumber = (text: string, what: string): number | string => {

@@ -66,11 +66,28 @@ describe('a typed length', () => {
     '54.61 ㎝',
     '546.1 mm',
     '546,1 millimetres',
+    '２１½ in',
     '0,5461 m',
     '.5461 meters',
   ])('%s is 546.1 mm, whatever the current unit', (text) => {
     for (const unit of ['cm', 'in'] as const)
       expect(Math.abs(mmOf(text, unit) - 546.1)).toBeLessThan(ROUNDING);
+  });
+
+  // The yard is 0.9144 m exactly, by the same agreement.
+  it.each([
+    ['1 yd', 914.4],
+    ['1/2 yd', 457.2],
+    ['1 1/8 yd.', 1028.7],
+    ['2 yards', 1828.8],
+    ['0,5 Yard', 457.2],
+    ['3yds', 2743.2],
+  ])('%s is read as cloth is bought by it, and as inches are', (text, mm) => {
+    for (const unit of ['cm', 'in'] as const) {
+      expect(Math.abs(mmOf(text, unit) - mm)).toBeLessThan(ROUNDING);
+      expect(parseLength(text, unit)).toMatchObject({ unit: 'in' });
+    }
+    expect(parseRow('1 yd; 2 yd', 'cm')).toMatchObject({ ok: true, unit: 'in' });
   });
 
   it('is in the current unit where no unit is written', () => {
