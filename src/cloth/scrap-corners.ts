@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/point.ts';
 import { point } from '../geometry/point.ts';
-import { formatLength, parseLength, type Unit } from '../units.ts';
+import { formatLength, parseLength, parseRow, type Unit } from '../units.ts';
 
 export type ReadCorners =
   | { readonly ok: true; readonly corners: readonly Point[] }
@@ -12,21 +12,71 @@ export const writeCorners = (corners: readonly Point[], unit: Unit): string => {
   return corners.map(({ x, y }) => `${one(x)} ${one(y)}`).join('; ');
 };
 
-const HINT = 'Type each corner as along and across, such as 0 0; 40 0; 40 30; 0 30.';
+const HINT =
+  'Type each corner as along and across, such as 0 0; 40 0; 40 30; 0 30, or a size such as 40 x 30.';
+const TWO_WAYS = 'These commas can be read two ways: part corner from corner with semicolons.';
 
-/** Reads corners back. A ring needs three, and may not cross itself. */
+/**
+ * Reads corners back, also where a comma joins along and across or no semicolons part the corners; the size of a
+ * rectangle, `40 x 30`, stands for its corners. A ring needs three, and may not cross itself.
+ */
 export const readCorners = (text: string, unit: Unit): ReadCorners => {
-  const corners: Point[] = [];
-  for (const pair of text.split(';').map((part) => part.trim())) {
-    if (pair === '') continue;
-    const [along, across, ...rest] = pair.split(/\s+/).map((part) => parseLength(part, unit));
-    if (!along?.ok || !across?.ok || rest.length > 0) return { ok: false, message: HINT };
-    corners.push(point(along.mm, across.mm));
-  }
+  const corners = cornersIn(text, unit);
+  if (typeof corners === 'string') return { ok: false, message: corners };
   if (corners.length < 3) return { ok: false, message: `At least three corners. ${HINT}` };
   if (crossesItself(corners))
     return { ok: false, message: 'The outline crosses itself: give the corners in order round it.' };
   return { ok: true, corners };
+};
+
+export const rectangle = (x: number, y: number, width: number, height: number): readonly Point[] => [
+  point(x, y),
+  point(x + width, y),
+  point(x + width, y + height),
+  point(x, y + height),
+];
+
+/** The corners that a text names, or why they cannot be told. */
+const cornersIn = (text: string, unit: Unit): readonly Point[] | string => {
+  const sides = text.split(/[x×]/i);
+  if (sides.length === 2) return ofSize(sides.join(';'), unit) ?? HINT;
+  if (text.includes(';'))
+    return (
+      inPairs(
+        text.split(';').filter((part) => part.trim() !== ''),
+        unit,
+      ) ?? HINT
+    );
+  const joined = inPairs(text.trim().split(/\s+/), unit);
+  const inTurn = figuresInTurn(text, unit);
+  // Six figures with a comma each are six corners, or three with decimal commas.
+  if (joined !== null && inTurn !== null && inTurn.length >= 3) return TWO_WAYS;
+  return joined ?? inTurn ?? HINT;
+};
+
+const ofSize = (sides: string, unit: Unit): readonly Point[] | null => {
+  const read = parseRow(sides, unit);
+  const [width = 0, height = 0, ...rest] = read.ok ? read.mm : [];
+  return width > 0 && height > 0 && rest.length === 0 ? rectangle(0, 0, width, height) : null;
+};
+
+/** Each text as one corner: `40 30`, `40, 30` or `40,30`. */
+const inPairs = (texts: readonly string[], unit: Unit): readonly Point[] | null => {
+  const corners = texts.map((text) => {
+    const parts = text.trim().split(/,?\s+/);
+    const figures = parts.length === 1 ? text.split(',') : parts;
+    const [along, across, ...rest] = figures.map((figure) => parseLength(figure, unit));
+    return along?.ok && across?.ok && rest.length === 0 ? point(along.mm, across.mm) : null;
+  });
+  return corners.every((corner) => corner !== null) ? corners : null;
+};
+
+/** Along and across by turns, as in `0 0 40 0 40 30 0 30`. */
+const figuresInTurn = (text: string, unit: Unit): readonly Point[] | null => {
+  const read = parseRow(text, unit);
+  if (!read.ok || read.mm.length % 2 > 0) return null;
+  const { mm } = read;
+  return mm.flatMap((along, i) => (i % 2 > 0 ? [] : [point(along, mm[i + 1]!)]));
 };
 
 const crossesItself = (ring: readonly Point[]): boolean => {

@@ -23,7 +23,46 @@ describe('the corners of a scrap', () => {
   });
 
   test.each([
+    '0 0; 24 0; 24 16; 0 16',
+    '0,0; 24,0; 24,16; 0,16',
+    '0,0 24,0 24,16 0,16',
+    '0, 0; 24, 0; 24, 16; 0, 16',
+    '0 0 24 0 24 16 0 16',
+    '0 0 24 0 24 16 0 16 in',
+    '24 x 16',
+    '24 × 16',
+    '24x16 in',
+    '24 in X 16 in',
+    '48/2 x 16',
+  ])('%s is a rectangle of 24 by 16, in inches', (text) => {
+    const read = readCorners(text, 'in');
+    if (!read.ok) throw new Error(read.message);
+    expect(read.corners).toHaveLength(4);
+    for (const [i, [x, y]] of [
+      [0, 0],
+      [24, 0],
+      [24, 16],
+      [0, 16],
+    ].entries()) {
+      expect(read.corners[i]!.x).toBeCloseTo(x! * 25.4, 9);
+      expect(read.corners[i]!.y).toBeCloseTo(y! * 25.4, 9);
+    }
+  });
+
+  test('of a size with its unit once at the end are both in that unit', () => {
+    const read = readCorners('24 x 16 in', 'cm');
+    expect(read.ok && read.corners[2]!.x).toBeCloseTo(609.6, 9);
+  });
+
+  test.each([
     ['0 0; 40 0', /three corners/],
+    ['0 0 40 0', /three corners/],
+    ['0 0 40 0 40', /along and across/],
+    ['0 0 40 1/2 40 30', /along and across/],
+    ['24 x 0', /along and across/],
+    ['24 x 16 x 2', /along and across/],
+    // Six corners, or three with decimal commas.
+    ['0,0 24,0 24,16 12,16 12,8 0,8', /two ways/],
     ['0 0; 40; 40 30', /along and across/],
     ['a b; c d; e f', /along and across/],
     ['0 0; 40 30; 40 0; 0 30', /crosses itself/],

@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { Scrap } from '../../cloth/cloth.ts';
-import { readCorners, writeCorners } from '../../cloth/scrap-corners.ts';
-import { type Point, point } from '../../geometry/point.ts';
+import { readCorners, rectangle, writeCorners } from '../../cloth/scrap-corners.ts';
+import type { Point } from '../../geometry/point.ts';
 import type { Cloth } from '../../pattern/piece.ts';
 import { putScraps } from '../../state/cloth-actions.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -21,7 +21,7 @@ export const ScrapForm = ({ cloth }: { readonly cloth: Cloth }) => {
       <summary>Scraps at hand</summary>
       <p className="help">
         Left-over pieces of any shape. Lay each with its grain from left to right and type its corners, along
-        and across, in order round it.
+        and across, in order round it. Of a rectangle its size will do, such as 60 x 40.
       </p>
       {scraps.map((scrap, i) => (
         <ScrapFields
@@ -39,13 +39,6 @@ export const ScrapForm = ({ cloth }: { readonly cloth: Cloth }) => {
     </details>
   );
 };
-
-const rectangle = (x: number, y: number, width: number, height: number): readonly Point[] => [
-  point(x, y),
-  point(x + width, y),
-  point(x + width, y + height),
-  point(x, y + height),
-];
 
 const plainScrap = (unit: Unit): Scrap => ({
   outline: unit === 'cm' ? rectangle(0, 0, 600, 400) : rectangle(0, 0, inches(24), inches(16)),
