@@ -57,10 +57,9 @@ const meantOf = (
   return meant.reduce((most, way) => (upright(way) > upright(most) + 1e-9 ? way : most));
 };
 
-const isCutFaceDown = ({ cuts }: Piece, copy: number): boolean => {
-  const [cut] = cuts;
-  return cut?.mirrored !== undefined && copy >= cut.count - cut.mirrored;
-};
+/** Copies go round the cap by turns face up and face down, where some are cut so. */
+const isCutFaceDown = ({ cuts: [cut] }: Piece, copy: number): boolean =>
+  cut?.mirrored !== undefined && copy % 2 === 1;
 
 /** How much what is drawn above stands above: pieces are drawn upright, and what lies level with its front upwards. */
 const uprightness = (nets: readonly Sheet[]) => {

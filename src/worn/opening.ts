@@ -62,11 +62,14 @@ export const brimOpeningOf = (sheets: readonly Sheet[]): Opening | null => {
   const rail = brim.flatMap((sheet) =>
     Array.from({ length: sheet.rows }, (_, row) => placeOf(sheet, row * sheet.columns)),
   );
-  return [0, 1, 2, 3].every((quarter) =>
-    rail.some(({ angle }) => Math.floor(angle / (Math.PI / 2)) === quarter),
-  )
-    ? openingThrough(rail)
-    : null;
+  return goesAllRound(rail) ? openingThrough(rail) : null;
+};
+
+/** A visor leaves the back open, even one that reaches past the sides: more than a quarter of the way round. */
+const goesAllRound = (places: readonly Turned[]): boolean => {
+  const angles = places.map(({ angle }) => angle).sort((a, b) => a - b);
+  const gaps = angles.map((angle, i) => angle - (angles[i - 1] ?? angles.at(-1)! - 2 * Math.PI));
+  return Math.max(...gaps) < Math.PI / 2;
 };
 
 const placeOf = ({ at }: Sheet, knot: number) => {

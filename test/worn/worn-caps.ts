@@ -1,6 +1,13 @@
-import { defaultsOf, type Values } from '../../src/caps/parameter.ts';
+import {
+  type Condition,
+  defaultsOf,
+  type ParameterTable,
+  type ParameterValue,
+  type Values,
+} from '../../src/caps/parameter.ts';
 import { fetchStyles } from '../../src/caps/registry.ts';
 import type { CapDraft, Head, Style } from '../../src/caps/style.ts';
+import { fieldOf } from '../../src/caps/validate.ts';
 import { between3, distance3, dot3, type Point3, subtract3 } from '../../src/geometry/space.ts';
 import { assemble } from '../../src/worn/assemble.ts';
 import { type HeadForm, headCut } from '../../src/worn/head-form.ts';
@@ -43,6 +50,49 @@ export const capsOf = (style: Style): readonly Assembled[] => {
       ? []
       : [assembled(style, values as Partial<Values>, head, `${name}, ${head.girth}`)],
   );
+};
+
+/** A style with every other thing that can be chosen of it, and with its longest visor: on a man's head, in cloth of no thickness. */
+export const chosenOf = (style: Style): readonly Assembled[] => {
+  const { parameters } = style;
+  const chosen = Object.entries(parameters).flatMap(([key, row]) =>
+    row.kind !== 'choice'
+      ? []
+      : row.options
+          .filter(({ value }) => value !== row.default)
+          .map(({ value }) => ({ ...counting(parameters, key), [key]: value })),
+  );
+  return [...chosen, ...longestVisor(style)].flatMap((values) =>
+    style.problems({ ...defaultsOf(parameters), ...values }, STARTS).length > 0
+      ? []
+      : [assembled(style, values as Partial<Values>, STARTS, JSON.stringify(values))],
+  );
+};
+
+/** Values with which a row counts. */
+const counting = (table: ParameterTable, key: string): Values =>
+  Object.fromEntries(
+    Object.entries(table[key]?.when ?? {}).flatMap(([other, condition]) => [
+      ...Object.entries(counting(table, other)),
+      [other, meeting(condition)],
+    ]),
+  );
+
+const meeting = (condition: Condition): ParameterValue => {
+  if (typeof condition !== 'object') return condition;
+  return 'above' in condition ? condition.above + 10 : condition[0]!;
+};
+
+/** As long as the drafting rule says it can be. */
+const longestVisor = (style: Style): readonly Values[] => {
+  const row = style.parameters.visorLength;
+  if (row?.kind !== 'length') return [];
+  const longest = { visorLength: row.max };
+  const [problem] = style.problems({ ...defaultsOf(style.parameters), ...longest }, STARTS);
+  if (problem === undefined) return [longest];
+  return problem.field === fieldOf('visorLength') && problem.nearest !== undefined
+    ? [{ visorLength: problem.nearest }]
+    : [];
 };
 
 export const lengthOf = (points: readonly Point3[]): number =>
