@@ -1,4 +1,4 @@
-import { lengthIn, outline, slider, tally, typedField } from './at-hand.ts';
+import { goTo, lengthIn, outline, slider, tab, tally, typedField } from './at-hand.ts';
 import { expect, test } from './studio.ts';
 
 test('a crown too full for its side band is said, the last cap stays, and the nearest value mends it', async ({
@@ -55,4 +55,24 @@ test('a visor longer than half the head is refused in the same way', async ({ st
   // Half of 22 in is 27.9 cm.
   await expect(typedField(studio, 'Visor inner edge')).toHaveValue('27.9 cm');
   expect(await outline(studio)).not.toBe(first);
+});
+
+test('a stage that fails leaves the rest of the page, and the others can be gone to', async ({
+  studio,
+  complaints,
+}) => {
+  await studio.evaluate(() => {
+    const make = document.createElement;
+    document.createElement = ((kind: string, ...more: []) => {
+      if (kind === 'table') throw new Error('no table today');
+      return make.call(document, kind, ...more);
+    }) as typeof make;
+  });
+  await tab(studio, 'Cloth').click();
+  await expect(studio.getByRole('alert')).toContainText('Something here has failed.');
+  await expect(studio.getByRole('button', { name: 'Reload the page' })).toBeVisible();
+  await goTo(studio, 'Cap');
+  await expect(typedField(studio, 'Ease')).toBeVisible();
+  expect(await outline(studio)).not.toBe('');
+  expect(complaints.splice(0).join()).toContain('no table today');
 });

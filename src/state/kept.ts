@@ -1,7 +1,8 @@
 import { isStyleId, type StyleId } from '../caps/registry.ts';
 import { decodeSpec, encodeSpec, type SavedSpec } from '../design/decode.ts';
 import { decodeHeads } from '../design/decode-head.ts';
-import type { HeadSpec } from '../design/spec.ts';
+import { defaultSpec } from '../design/default-spec.ts';
+import type { HeadSpec, Spec } from '../design/spec.ts';
 import { canBeSewn } from './derived.ts';
 import { decodeLay, type LayChoice } from './lay-choice.ts';
 import { decodeShelf, isCapId, type Shelved } from './shelved.ts';
@@ -63,7 +64,7 @@ export const restore = (kept: unknown, first: Studio): Restored => {
   const shelf = data.shelf === undefined ? first.shelf : decodeShelf(data.shelf);
   return {
     wish,
-    good: lastGood(wish, data.good, first),
+    good: lastGood(wish, data.good),
     capId,
     shelf,
     heads: data.heads === undefined ? first.heads : decodeHeads(data.heads),
@@ -91,10 +92,10 @@ const decodeTicks = (data: unknown, caps: readonly number[]): Ticks =>
 const isTick = (id: unknown): id is string => typeof id === 'string' && id.length < 80;
 
 /** The wish itself if it can be sewn, else what could be last, else the demo. The wish keeps its own identity, so that it is drafted once. */
-const lastGood = (wish: Studio['wish'], saved: unknown, first: Studio): Studio['good'] => {
+export const lastGood = (wish: Spec, saved: unknown): Spec => {
   if (canBeSewn(wish)) return wish;
   const { spec } = decodeSpec(saved);
-  return !canBeSewn(spec) ? first.good : spec;
+  return canBeSewn(spec) ? spec : defaultSpec;
 };
 
 const noticeOf = (repaired: readonly string[]): string | null => {

@@ -4,7 +4,7 @@ import { freeName, newCap } from '../design/new-cap.ts';
 import type { HeadSpec, Spec } from '../design/spec.ts';
 import { settle, wishing } from './actions.ts';
 import { canBeSewn } from './derived.ts';
-import { stylesKept } from './kept.ts';
+import { lastGood, stylesKept } from './kept.ts';
 import { MOST_CAPS, type SavedCap, type Shelved, savedName } from './shelved.ts';
 import type { Studio } from './state.ts';
 import { useStudio } from './studio.ts';
@@ -15,7 +15,7 @@ const get = useStudio.getState;
 /** A cap of the shelf as it can be drafted. */
 export interface Opened {
   readonly wish: Spec;
-  /** The last wish that could be drafted. */
+  /** The wish itself or the last that could be drafted; in a damaged cap it may not be either. */
   readonly good: Spec;
 }
 
@@ -41,12 +41,13 @@ const readShelved = async (cap: Shelved): Promise<Opened> => {
 /** Takes a cap from the shelf to the table; the one that lay there goes on the shelf. Paper and unit stay. */
 export const takeToTable = async (cap: Shelved): Promise<void> => {
   try {
-    const { wish, good } = await openShelved(cap);
+    const { wish } = await openShelved(cap);
     leaveTable();
     const { shelf, wish: present } = get();
     if (!shelf.includes(cap)) return;
     const { paper, unit } = present;
     const here = { ...wish, paper, unit };
+    const good = lastGood(wish, cap.good);
     put({
       wish: here,
       good: good === wish ? here : { ...good, paper, unit },

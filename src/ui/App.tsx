@@ -3,6 +3,7 @@ import { stageNames } from '../state/stage.ts';
 import { useStudio } from '../state/studio.ts';
 import { DetailPanel } from './details/DetailPanel.tsx';
 import { Fetched, part } from './Fetched.tsx';
+import { Guard } from './Guard.tsx';
 import { Header } from './Header.tsx';
 import { Notice } from './Notice.tsx';
 import { keepSheets } from './paper/sheets-now.ts';
@@ -32,28 +33,30 @@ export const App = () => {
       <Header />
       <Tape />
       <main>
-        <section
-          className="ticket"
-          key={stage}
-          id="ticket"
-          role="tabpanel"
-          // Only a stage to be read needs a stop of its own, from which the keys can scroll it.
-          tabIndex={stage === 'sewing' ? 0 : undefined}
-          aria-labelledby={`stage-${stage}`}
-        >
-          <Notice />
-          <h2 className="unseen">{stageNames[stage]}</h2>
-          {stage === 'cap' ? <CapStage /> : <Fetched part={laterForms[stage]} with={{}} />}
-        </section>
-        <div className="board" data-worn={worn}>
-          <div className="on-board">
-            <TableView onReady={() => setReady(true)} />
-            {stage === 'cloth' && <Fetched part={lay} with={{}} />}
-            {stage === 'paper' && <Fetched part={sheetMap} with={{}} />}
+        <Guard of={stage}>
+          <section
+            className="ticket"
+            key={stage}
+            id="ticket"
+            role="tabpanel"
+            // Only a stage to be read needs a stop of its own, from which the keys can scroll it.
+            tabIndex={stage === 'sewing' ? 0 : undefined}
+            aria-labelledby={`stage-${stage}`}
+          >
+            <Notice />
+            <h2 className="unseen">{stageNames[stage]}</h2>
+            {stage === 'cap' ? <CapStage /> : <Fetched part={laterForms[stage]} with={{}} />}
+          </section>
+          <div className="board" data-worn={worn}>
+            <div className="on-board">
+              <TableView onReady={() => setReady(true)} />
+              {stage === 'cloth' && <Fetched part={lay} with={{}} />}
+              {stage === 'paper' && <Fetched part={sheetMap} with={{}} />}
+            </div>
+            <WornPlace />
           </div>
-          <WornPlace />
-        </div>
-        <DetailPanel />
+          <DetailPanel />
+        </Guard>
       </main>
       <Tally />
     </div>

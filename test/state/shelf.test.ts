@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { encodeSpec } from '../../src/design/decode.ts';
 import { demoHeads } from '../../src/design/demo-band.ts';
 import { keepIn, openStudio } from './opened.ts';
 
@@ -66,6 +67,19 @@ describe('a cap taken from the shelf', () => {
     await takeToTable(now().shelf.find(({ id }) => id === capId)!);
     expect(now().wish.cap.values.crownFullness).toBe(300);
     expect(now().good.cap).toEqual(good.cap);
+  });
+
+  it('of which no wish can be sewn lies on the table over the demo cap', async () => {
+    const { now, takeToTable, addToShelf, canBeSewn } = await open();
+    const { wish } = now();
+    const wide = encodeSpec({
+      ...wish,
+      cap: { ...wish.cap, values: { ...wish.cap.values, ease: 50_000 } },
+    });
+    addToShelf([{ wish: wide, good: wide }]);
+    await takeToTable(now().shelf.at(-1)!);
+    expect(now().wish.cap.values.ease).toBe(50_000);
+    expect(canBeSewn(now().good)).toBe(true);
   });
 
   it('takes over what is cut together, and not what was put down by hand of the other', async () => {

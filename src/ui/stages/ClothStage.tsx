@@ -14,9 +14,11 @@ interface Row {
   readonly cut: Cut;
 }
 
+const NONE: readonly Piece[] = [];
+
 /** What to cut, cloth by cloth. */
 export const ClothStage = () => {
-  const pieces = useStudio((s) => drafted(s.good)?.cutting.pieces ?? []);
+  const pieces = useStudio((s) => drafted(s.good)?.cutting.pieces ?? NONE);
   const cloths = Object.keys(clothNames) as readonly Cloth[];
   return (
     <>
