@@ -13,8 +13,9 @@ const set = (changed: Partial<Studio>): void => {
   useStudio.setState(changed);
 };
 
-/** The wish and, if it can be sewn, the last good spec with it. */
-export const wishing = (wish: Spec) => (canBeSewn(wish) ? { wish, good: wish } : { wish });
+/** The wish and, if it can be sewn, the last good spec with it. It ends what was tried on. */
+export const wishing = (wish: Spec) =>
+  canBeSewn(wish) ? { wish, good: wish, trial: null } : { wish, trial: null };
 
 /**
  * Changes a field while it is being moved: by a slider, or letter by letter. All changes of one field until `settle`
@@ -69,13 +70,22 @@ export const putUnit = (unit: Unit): void => {
   set(wishing({ ...wish, unit, paper: { ...wish.paper, paper: follows } }));
 };
 
+/** Takes off what was tried on. False where nothing was. */
+export const putBack = (): boolean => {
+  const tried = get().trial !== null;
+  if (tried) set({ trial: null });
+  return tried;
+};
+
+/** Takes the last step back. What is tried on is none yet: it alone is put back first. */
 export const undo = (): void => {
   settle();
-  past.getState().undo();
+  if (!putBack()) past.getState().undo();
 };
 
 export const redo = (): void => {
   settle();
+  putBack();
   past.getState().redo();
 };
 

@@ -2,13 +2,12 @@ import { fetchStyle } from '../caps/registry.ts';
 import { decodeSpec, encodeSpec, type SavedSpec } from '../design/decode.ts';
 import { freeName, newCap } from '../design/new-cap.ts';
 import type { HeadSpec, Spec } from '../design/spec.ts';
-import { settle, wishing } from './actions.ts';
+import { putBack, settle, wishing } from './actions.ts';
 import { canBeSewn } from './derived.ts';
 import { lastGood, stylesKept } from './kept.ts';
 import { MOST_CAPS, type SavedCap, type Shelved, savedName } from './shelved.ts';
 import type { Studio } from './state.ts';
 import { useStudio } from './studio.ts';
-import { putBack } from './try-on.ts';
 
 const get = useStudio.getState;
 

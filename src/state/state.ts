@@ -17,8 +17,10 @@ export type Ticks = Readonly<Record<number, readonly string[]>>;
 export interface Studio {
   /** What the user asks for, even where it cannot be sewn. */
   readonly wish: Spec;
-  /** The last wish that could be drafted: what lies on the table. */
+  /** The last wish that could be drafted: what lies on the table, is laid, printed and kept. */
   readonly good: Spec;
+  /** The wish with a change that is only tried on, shown in the place of `good` until anything else is wished. */
+  readonly trial: Spec | null;
   /** The number of the cap on the table. */
   readonly capId: number;
   /** The other caps that are kept. The one on the table is not among them. */

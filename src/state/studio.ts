@@ -14,6 +14,7 @@ import { usualWorn } from './worn-wish.ts';
 const first: Studio = {
   wish: defaultSpec,
   good: defaultSpec,
+  trial: null,
   capId: FIRST_CAP,
   shelf: demoShelf,
   heads: demoHeads,

@@ -12,12 +12,14 @@ import { useInShort } from './use-in-short.ts';
 /** The numbers that matter, always in sight. Each opens how it comes about. */
 export const Tally = () => {
   const cap = useInShort();
+  const tried = useStudio((s) => s.trial !== null);
   const stopped = useStudio((s) => s.wish !== s.good);
   if (cap === null) return null;
   return (
     <section className="tally" aria-label="The tally">
       <div>
-        {stopped && <Stopped />}
+        {tried && <p className="remark">The table shows a change on trial.</p>}
+        {stopped && !tried && <Stopped />}
         <Item detail="inside" name="Inside" figure={words`${mm(cap.finishedGirth)}`} />
         {cap.facts.map(({ id, name, figure }) => (
           <Item key={id} detail={`fact.${id}`} name={name} figure={figure} />
@@ -30,14 +32,12 @@ export const Tally = () => {
   );
 };
 
-/** Says why the table does not show what is wished: something stands in the way, or a change is only tried on. */
+/** Says why the table does not show what is wished. */
 const Stopped = () => {
   const field = useFirstInTheWay();
   return (
     <p className="remark">
-      {field === null
-        ? 'The table shows a change on trial.'
-        : 'The table shows the last cap that can be sewn. '}
+      The table shows the last cap that can be sewn.{' '}
       {field !== null && (
         <button type="button" onClick={() => void walkToField(field)}>
           What is in the way?

@@ -1,5 +1,6 @@
 import { useMemo, useSyncExternalStore } from 'react';
 import { drafted } from '../state/derived.ts';
+import { shownIn } from '../state/shown.ts';
 import { useStudio } from '../state/studio.ts';
 import { inSpareFrame } from './frames.ts';
 import { type InShort, inShort } from './in-short.ts';
@@ -27,11 +28,11 @@ const onTold = (listener: () => void): (() => void) => {
 
 /**
  * What is said of the cap on the table, soon after the frame that shows it: while a slider moves, nothing need be drafted for
- * it here. Where no table is painted, it is what follows from the last cap that can be sewn.
+ * it here. Where no table is painted, it follows from the cap that would be shown.
  */
 export const useInShort = (): InShort | null => {
   const now = useSyncExternalStore(onTold, () => told);
-  const draft = useStudio((s) => (now === null ? drafted(s.good) : null));
+  const draft = useStudio((s) => (now === null ? drafted(shownIn(s)) : null));
   const own = useMemo(() => draft && inShort(draft), [draft]);
   return now ?? own;
 };

@@ -14,34 +14,68 @@ const note = {
   found: ['It is tight'],
   changed: { ease: [12.7, 20] as const },
 };
-const open = async () => ({ ...(await openStudio()), ...(await import('../../src/state/try-on.ts')) });
+const open = async () => {
+  const studio = await openStudio();
+  const { shownIn } = await import('../../src/state/shown.ts');
+  return {
+    ...studio,
+    ...(await import('../../src/state/try-on.ts')),
+    shown: () => shownIn(studio.now()),
+  };
+};
 
-test('a change on trial lies on the table beside what was wished, and is no step of undo', async () => {
-  const { tryOn, now, past } = await open();
+test('a change on trial is shown beside what was wished, and is no step of undo', async () => {
+  const { tryOn, now, past, shown } = await open();
   const before = now();
   expect(tryOn({ ease: 20 })).toBe(true);
-  expect(now().good.cap.values.ease).toBe(20);
-  expect(now().moving?.from).toBe(before.good);
-  expect(now().wish).toBe(before.wish);
+  expect(shown().cap.values.ease).toBe(20);
+  expect(now()).toMatchObject({ wish: before.wish, good: before.good, moving: null });
   expect(past.getState().pastStates).toHaveLength(0);
 });
 
 test('put back, the table is as it was', async () => {
-  const { tryOn, putBack, now } = await open();
-  const before = now();
+  const { tryOn, putBack, now, shown } = await open();
+  const { good } = now();
   tryOn({ ease: 20 });
   putBack();
-  expect(now().good).toBe(before.good);
-  expect(now().moving).toBeNull();
+  expect(shown()).toBe(good);
 });
 
-test('what was wished since is not put back', async () => {
-  const { tryOn, putBack, put, now } = await open();
+test('what is wished since ends the trial', async () => {
+  const { tryOn, put, putUnit, now, shown } = await open();
   tryOn({ ease: 20 });
   put('cap.ease', 15);
-  putBack();
+  expect(shown()).toBe(now().wish);
+  tryOn({ ease: 20 });
+  putUnit('in');
+  expect(now().trial).toBeNull();
   expect(now().good.cap.values.ease).toBe(15);
-  expect(now().good).toBe(now().wish);
+});
+
+test('a trial gets into no step: what is taken back is what was wished, and that is printed', async () => {
+  const { tryOn, put, undo, redo, now, shown } = await open();
+  put('cap.ease', 25);
+  const { wish } = now();
+  tryOn({ ease: 31 });
+  put('cap.name', 'Sunday cap');
+  undo();
+  expect(now()).toMatchObject({ wish, good: wish });
+  expect(shown()).toBe(wish);
+  tryOn({ ease: 31 });
+  redo();
+  expect(shown()).toBe(now().wish);
+  expect(now().wish.cap.name).toBe('Sunday cap');
+});
+
+test('undo while something is tried on puts that back, and takes no step', async () => {
+  const { tryOn, put, undo, now, shown } = await open();
+  put('cap.ease', 25);
+  const { wish } = now();
+  tryOn({ ease: 31 });
+  undo();
+  expect(shown()).toBe(wish);
+  undo();
+  expect(now().wish.cap.values.ease).toBe(12.7);
 });
 
 test('taken with consent it is one step of undo, and its note is kept with the head', async () => {

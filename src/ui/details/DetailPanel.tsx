@@ -5,7 +5,7 @@ import { drafted } from '../../state/derived.ts';
 import type { Detail } from '../../state/state.ts';
 import { useStudio } from '../../state/studio.ts';
 import { Fetched, part } from '../Fetched.tsx';
-import { useGoodAtRest } from '../use-good-at-rest.ts';
+import { useShownAtRest } from '../use-shown-at-rest.ts';
 
 const reckonings = part(() => import('./Reckonings.tsx').then((m) => m.Reckonings));
 const shelf = part(() => import('../shelf/Shelf.tsx').then((m) => m.Shelf));
@@ -92,7 +92,7 @@ interface ReckoningProps extends Pick<OpenedProps, 'heading'> {
 const REST = 120;
 
 const Reckoning = ({ detail, heading }: ReckoningProps) => {
-  const draft = drafted(useGoodAtRest(REST));
+  const draft = drafted(useShownAtRest(REST));
   const title = draft && titleOf(detail, draft);
   if (draft === null || title === null) return <Closed />;
   return (

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { type ViewName, views } from '../../worn/gaze.ts';
-import { useGoodAtRest } from '../use-good-at-rest.ts';
+import { useShownAtRest } from '../use-shown-at-rest.ts';
 import { drawingData } from './drawing-data.ts';
 import { drawnFrom } from './drawn-from.ts';
 import { wornNow } from './worn-now.ts';
@@ -21,7 +21,7 @@ const ROOM = 1.12;
 
 /** The cap on its head as a shaded line drawing from four sides, and from below. */
 export const Drawings = ({ tilted }: { readonly tilted: boolean }) => {
-  const spec = useGoodAtRest(REST);
+  const spec = useShownAtRest(REST);
   const worn = useMemo(() => wornNow(spec, tilted), [spec, tilted]);
   const drawn = useMemo(
     () =>

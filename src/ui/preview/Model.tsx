@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import { choose, light } from '../../state/actions.ts';
+import { shownIn } from '../../state/shown.ts';
 import { useStudio } from '../../state/studio.ts';
 import type { Swatch } from './scene.ts';
 import { openStand, type Stand, type Told } from './stand.ts';
@@ -23,7 +24,7 @@ const PATIENCE = 1500;
 export const Model = ({ swatch, liningSwatch, stand, onNone }: ModelProps) => {
   const root = useRef<HTMLDivElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
-  const spec = useStudio((s) => s.good);
+  const spec = useStudio(shownIn);
   const wish = useStudio((s) => s.worn);
   const lit = useStudio((s) => s.lit);
   const chosen = useStudio((s) => s.chosen);

@@ -1,5 +1,6 @@
 import { useId, useRef, useState } from 'react';
 import { putWorn } from '../../state/actions.ts';
+import { shownIn } from '../../state/shown.ts';
 import { useStudio } from '../../state/studio.ts';
 import { type ViewName, views } from '../../worn/gaze.ts';
 import { Clothing } from './Clothing.tsx';
@@ -35,7 +36,7 @@ export const Preview = () => {
   const [liningSwatch, setLiningSwatch] = useState<Swatch | null>(null);
   const stand = useRef<Stand | null>(null);
   const name = useId();
-  const shown = () => useStudio.getState().good;
+  const shown = () => shownIn(useStudio.getState());
   const save = (): void => {
     if (stand.current) savePicture(stand.current.picture(), shown().cap.name);
   };

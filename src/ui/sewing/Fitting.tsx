@@ -3,8 +3,9 @@ import { styleOf } from '../../caps/registry.ts';
 import type { Draft } from '../../design/draft.ts';
 import { type FindingId, findings } from '../../guide/fitting/findings.ts';
 import { type FitChange, type Fitting as Fits, fittingOf } from '../../guide/fitting/fitting-of.ts';
+import { putBack } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';
-import { keepFit, putBack, tryOn } from '../../state/try-on.ts';
+import { keepFit, tryOn } from '../../state/try-on.ts';
 import { formatLength, parseLength, type Unit } from '../../units.ts';
 import { rowValue } from '../row-value.ts';
 import { Figures, Said } from '../Said.tsx';
@@ -13,12 +14,10 @@ import { FitNotes } from './FitNotes.tsx';
 
 /** What the wearer says of the cap on the head, what it comes from, and what to change. */
 export const Fitting = ({ draft }: { readonly draft: Draft }) => {
-  // While a change is tried on, the advice stays that on the cap as it was.
-  const [tried, setTried] = useState<Draft | null>(null);
+  const tried = useStudio((s) => s.trial !== null);
   const [found, setFound] = useState<Readonly<Partial<Record<FindingId, string>>>>({});
   const unit = useStudio((s) => s.wish.unit);
-  useEffect(() => putBack, []);
-  const on = tried ?? draft;
+  useEffect(() => () => void putBack(), []);
   const fits = fittingOf(
     findings.flatMap(({ id }) => {
       const text = found[id];
@@ -28,14 +27,10 @@ export const Fitting = ({ draft }: { readonly draft: Draft }) => {
       const read = parseLength(text, unit);
       return read.ok ? [{ id, amount: read.mm }] : [];
     }),
-    { style: styleOf(on.spec.cap.style), values: on.values, head: on.head, finishedGirth: on.finishedGirth },
+    { ...draft, style: styleOf(draft.spec.cap.style) },
   );
-  const stop = () => {
-    putBack();
-    setTried(null);
-  };
   const mark = (id: FindingId, text: string | null) => {
-    stop();
+    putBack();
     const { [id]: _, ...others } = found;
     setFound(text === null ? others : { ...others, [id]: text });
   };
@@ -65,22 +60,20 @@ export const Fitting = ({ draft }: { readonly draft: Draft }) => {
       <Advice fits={fits} unit={unit} />
       {fits.changes.length > 0 && (
         <div className="fit-buttons">
-          {tried === null ? (
-            <button type="button" onClick={() => tryOn(valuesOf(fits.changes)) && setTried(draft)}>
-              Show it on the table
+          {tried ? (
+            <button type="button" onClick={putBack}>
+              Put it back
             </button>
           ) : (
-            <button type="button" onClick={stop}>
-              Put it back
+            <button type="button" onClick={() => tryOn(valuesOf(fits.changes))}>
+              Show it on the table
             </button>
           )}
           <button
             type="button"
             className="main"
             onClick={() => {
-              if (!keepFit(valuesOf(fits.changes), noteOf(fits, on))) return;
-              setTried(null);
-              setFound({});
+              if (keepFit(valuesOf(fits.changes), noteOf(fits, draft))) setFound({});
             }}
           >
             Change the pattern

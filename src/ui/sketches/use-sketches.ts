@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import type { StyleId } from '../../caps/registry.ts';
 import type { Spec } from '../../design/spec.ts';
 import type { FormPicture } from '../../drawing/form-picture.ts';
-import { useGoodAtRest } from '../use-good-at-rest.ts';
+import { useShownAtRest } from '../use-shown-at-rest.ts';
 import type { FromSketcher, ToSketcher } from './sketches.worker.ts';
 import address from './sketches.worker.ts?beside';
 
@@ -20,7 +20,7 @@ export const useSketches = (spec: Spec, styles?: readonly StyleId[]): readonly F
 
 /** The same of the last cap on the table that can be sewn. */
 export const useSketchesOfTable = (styles?: readonly StyleId[]): readonly FormPicture[] =>
-  useSketches(useGoodAtRest(REST), styles);
+  useSketches(useShownAtRest(REST), styles);
 
 let worker: Worker | null = null;
 const awaited = new Map<number, Show>();
