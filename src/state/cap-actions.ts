@@ -3,6 +3,7 @@ import { fetchStyle, type StyleId, styleOf } from '../caps/registry.ts';
 import { valuesFor } from '../design/change-style.ts';
 import { settle, wishing } from './actions.ts';
 import { judged } from './derived.ts';
+import { lastPress } from './last-press.ts';
 import { useStudio } from './studio.ts';
 
 const get = useStudio.getState;
@@ -10,8 +11,10 @@ const set = useStudio.setState;
 
 /** Changes the style once its rules are there. The head, the paper and every value that both styles have stay. */
 export const putStyle = async (id: StyleId): Promise<void> => {
+  const isLast = lastPress();
   try {
     const style = await fetchStyle(id);
+    if (!isLast()) return;
     settle();
     const { wish, good } = get();
     const head = judged(good).given?.head ?? null;

@@ -5,6 +5,7 @@ import type { HeadSpec, Spec } from '../design/spec.ts';
 import { putBack, settle, wishing } from './actions.ts';
 import { canBeSewn } from './derived.ts';
 import { lastGood, stylesKept } from './kept.ts';
+import { lastPress } from './last-press.ts';
 import { MOST_CAPS, type SavedCap, type Shelved, savedName } from './shelved.ts';
 import type { Studio } from './state.ts';
 import { useStudio } from './studio.ts';
@@ -39,8 +40,10 @@ const readShelved = async (cap: Shelved): Promise<Opened> => {
 
 /** Takes a cap from the shelf to the table; the one that lay there goes on the shelf. Paper and unit stay. */
 export const takeToTable = async (cap: Shelved): Promise<void> => {
+  const isLast = lastPress();
   try {
     const { wish } = await openShelved(cap);
+    if (!isLast()) return;
     leaveTable();
     const { shelf, wish: present } = get();
     if (!shelf.includes(cap)) return;
@@ -103,6 +106,7 @@ export const onShelf = (): Shelved => {
 
 /** Puts a cap on the table that was not there before, and the one that was on the shelf. */
 const beside = (wish: Spec): void => {
+  lastPress();
   const { shelf } = get();
   put({ good: get().good, ...wishing(wish), capId: nextId(), shelf: [...shelf, onShelf()] });
 };

@@ -93,6 +93,17 @@ describe('a cap taken from the shelf', () => {
     expect(now().lay).toEqual({ cloth: 'outer', here: 3, besides: { [second!.id]: 2 }, pins: [] });
   });
 
+  it('stays there when the style of one that was asked for before comes later', async () => {
+    const { now, takeToTable, copyCap, putStyle } = await open();
+    const [gored] = now().shelf;
+    const { capId } = now();
+    copyCap();
+    const [fetched] = now().shelf.filter(({ id }) => id === capId);
+    await Promise.all([putStyle('bucket'), takeToTable(gored!), takeToTable(fetched!)]);
+    expect(now().capId).toBe(capId);
+    expect(now().wish.cap.style).toBe('flat-top');
+  });
+
   it('has its own ticks', async () => {
     const { now, takeToTable, tick, ticksNow } = await open();
     const { capId } = now();
