@@ -29,7 +29,13 @@ export const fetchStyle = async (id: StyleId): Promise<Style> => {
   return style;
 };
 
-export const fetchStyles = (): Promise<readonly Style[]> => Promise.all(styleIds.map(fetchStyle));
+/** All that can be had, in their order. */
+export const fetchStyles = async (): Promise<readonly Style[]> =>
+  (await Promise.allSettled(styleIds.map(fetchStyle))).flatMap((one) =>
+    one.status === 'fulfilled' ? [one.value] : [],
+  );
+
+export const isFetched = (id: StyleId): boolean => fetched.has(id);
 
 /** A style that has been fetched. To ask for another is a programmer's error: a spec comes to the table after its style. */
 export const styleOf = (id: StyleId): Style => {

@@ -1,11 +1,11 @@
-import { isStyleId, type StyleId } from '../caps/registry.ts';
+import { isFetched, isStyleId, type StyleId } from '../caps/registry.ts';
 import { decodeSpec, encodeSpec, type SavedSpec } from '../design/decode.ts';
 import { decodeHeads } from '../design/decode-head.ts';
 import { defaultSpec } from '../design/default-spec.ts';
 import type { HeadSpec, Spec } from '../design/spec.ts';
 import { canBeSewn } from './derived.ts';
 import { decodeLay, type LayChoice } from './lay-choice.ts';
-import { decodeShelf, isCapId, type Shelved } from './shelved.ts';
+import { decodeShelf, isCapId, nextId, type Shelved } from './shelved.ts';
 import { type Stage, stages } from './stage.ts';
 import type { Studio, Theme, Ticks } from './state.ts';
 import { decodeTyped, type Typed } from './typed.ts';
@@ -48,17 +48,42 @@ type Restored = Pick<Studio, keyof Kept | 'notice'>;
 /** The styles that have to be there before what was kept can be read. */
 export const stylesKept = (kept: unknown): readonly StyleId[] => {
   const { wish, good } = (kept ?? {}) as { readonly [K in 'wish' | 'good']?: MaybeSaved };
-  return [wish, good].map((saved) => saved?.spec?.cap?.style).filter(isStyleId);
+  return [...new Set([wish, good].map((saved) => saved?.spec?.cap?.style).filter(isStyleId))];
 };
 
 type MaybeSaved = { readonly spec?: { readonly cap?: { readonly style?: unknown } } } | undefined;
 
+type Data = Partial<Record<keyof Kept, unknown>>;
+
+const UNFETCHED =
+  'The style of your last cap could not be fetched. That cap is on the shelf, to be taken when there is a connection; meanwhile the demo cap is on the table.';
+
 /** What was on the table last time, mended where the browser's keeping was damaged. `first` is the state of a first visit. */
 export const restore = (kept: unknown, first: Studio): Restored => {
   if (kept === undefined) return first;
-  const data = (typeof kept === 'object' && kept !== null ? kept : {}) as Partial<
-    Record<keyof Kept, unknown>
-  >;
+  const data: Data = typeof kept === 'object' && kept !== null ? kept : {};
+  return stylesKept(data).every(isFetched)
+    ? restored(data, first)
+    : { ...restored(withCapShelved(data, first), first), notice: UNFETCHED };
+};
+
+/** The cap on the table goes on the shelf unread, and that of a first visit takes its place. */
+const withCapShelved = (data: Data, first: Studio): Data => {
+  const { capId, shelf, wish, good } = data;
+  const id = isCapId(capId) ? capId : first.capId;
+  const others = decodeShelf(shelf);
+  return {
+    ...data,
+    wish: encodeSpec(first.wish),
+    good: encodeSpec(first.good),
+    capId: nextId([id, ...others.map((cap) => cap.id)]),
+    shelf: [...others, { id, wish: wish ?? good, good: good ?? wish }],
+    typed: {},
+    lay: { ...(data.lay as object | undefined), pins: [] },
+  };
+};
+
+const restored = (data: Data, first: Studio): Restored => {
   const { spec: wish, repaired } = decodeSpec(data.wish);
   const capId = isCapId(data.capId) ? data.capId : first.capId;
   const shelf = data.shelf === undefined ? first.shelf : decodeShelf(data.shelf);

@@ -6,7 +6,7 @@ import { putBack, settle, wishing } from './actions.ts';
 import { canBeSewn } from './derived.ts';
 import { lastGood, stylesKept } from './kept.ts';
 import { lastPress } from './last-press.ts';
-import { MOST_CAPS, type SavedCap, type Shelved, savedName } from './shelved.ts';
+import { MOST_CAPS, nextId, type SavedCap, type Shelved, savedName } from './shelved.ts';
 import type { Studio } from './state.ts';
 import { useStudio } from './studio.ts';
 
@@ -86,7 +86,7 @@ export const addToShelf = (caps: readonly SavedCap[]): number => {
   leaveTable();
   const { shelf } = get();
   const taken = caps.slice(0, Math.max(0, MOST_CAPS - shelf.length));
-  const first = nextId();
+  const first = freeId();
   const added = taken.map(({ wish, good }, i): Shelved => ({ id: first + i, wish, good }));
   useStudio.setState({ shelf: [...shelf, ...added] });
   return caps.length - taken.length;
@@ -108,7 +108,7 @@ export const onShelf = (): Shelved => {
 const beside = (wish: Spec): void => {
   lastPress();
   const { shelf } = get();
-  put({ good: get().good, ...wishing(wish), capId: nextId(), shelf: [...shelf, onShelf()] });
+  put({ good: get().good, ...wishing(wish), capId: freeId(), shelf: [...shelf, onShelf()] });
 };
 
 /** What was typed, chosen or put down by hand was of the cap before. */
@@ -117,8 +117,6 @@ const put = (changed: Pick<Studio, 'wish' | 'good' | 'capId' | 'shelf'>): void =
   useStudio.setState({ ...changed, lay, typed: {}, chosen: null, lit: null, litSeam: null });
 };
 
-/** Numbers follow the clock, so that none comes twice, whatever was removed or taken back. */
-const nextId = (): number =>
-  Math.max(Date.now(), ...[get().capId, ...get().shelf.map(({ id }) => id)].map((id) => id + 1));
+const freeId = (): number => nextId([get().capId, ...get().shelf.map(({ id }) => id)]);
 
 const namesKept = (): readonly string[] => [get().wish.cap.name.trim(), ...get().shelf.map(savedName)];

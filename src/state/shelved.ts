@@ -26,6 +26,9 @@ export const demoShelf: readonly Shelved[] = demoCaps.map((saved, i) => ({
 /** Caps that are made take far larger numbers. */
 export const isOfDemo = ({ id }: Shelved): boolean => demoShelf.some((cap) => cap.id === id);
 
+/** Numbers follow the clock, so that none comes twice, whatever was removed or taken back. */
+export const nextId = (ids: readonly number[]): number => Math.max(Date.now(), ...ids.map((id) => id + 1));
+
 /** A file adds no more than fill the shelf up to this: more than any band has heads. */
 export const MOST_CAPS = 100;
 

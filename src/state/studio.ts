@@ -68,10 +68,10 @@ export const useStudio = create<Studio>()(
   ),
 );
 
-/** Brings back what was on the table last time, once the rules of its styles are there. */
+/** Brings back what was on the table last time, once the rules of its styles are there or cannot be had. */
 export const wake = async (): Promise<void> => {
   const kept = await storage.getItem(NAME);
-  await Promise.all(stylesKept(kept?.state).map(fetchStyle));
+  await Promise.allSettled(stylesKept(kept?.state).map(fetchStyle));
   await useStudio.persist.rehydrate();
   storage.asKept({ state: toKeep(useStudio.getState()), version: VERSION });
 };

@@ -95,6 +95,28 @@ describe('keeping', () => {
     expect(kept.get('capwright')).toContain('"ease":20');
   });
 
+  it('of a cap whose style cannot be fetched loses nothing: it waits on the shelf', async () => {
+    const before = await openStudio();
+    await before.putStyle('gored');
+    before.put('cap.ease', 20);
+    rest();
+    const { capId, wish, shelf } = before.now();
+    const text = kept.get('capwright');
+    vi.doMock('../../src/caps/gored/gored.ts', () => {
+      throw new Error('no connection');
+    });
+    const { now, putTheme } = await openStudio().finally(() => vi.doUnmock('../../src/caps/gored/gored.ts'));
+    expect(now().wish).toEqual(defaultSpec);
+    expect(now().notice).toMatch(/could not be fetched/);
+    expect(now().shelf.slice(0, -1)).toEqual(shelf);
+    expect(now().shelf.at(-1)).toMatchObject({ id: capId, wish: { spec: wish } });
+    // Until something is changed, the next visit finds all as it was left.
+    rest();
+    expect(kept.get('capwright')).toBe(text);
+    putTheme('dark');
+    expect((await reload()).now().shelf.at(-1)).toMatchObject({ id: capId, wish: { spec: wish } });
+  });
+
   it.each([
     ['no JSON', '{"state":{"wish":{"ve'],
     ['an empty text', ''],
