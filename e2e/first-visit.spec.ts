@@ -1,4 +1,4 @@
-import { lengthIn, outline, tab, table, tally, typedField } from './at-hand.ts';
+import { goTo, lengthIn, outline, tab, table, tally, typedField } from './at-hand.ts';
 import { expect, test } from './studio.ts';
 
 test('a first visit shows a finished cap for the Cornet head, all of whose seams meet', async ({
@@ -73,5 +73,24 @@ test('a painter that cannot be fetched is said, and the work goes on without the
   await expect(table(page).getByText('The pieces cannot be painted.')).toBeVisible();
   await typedField(page, 'Ease').fill('2.4');
   await expect(tally(page, /^Inside/)).toContainText('57');
+  expect(complaints.splice(0).filter((said) => !/Failed to load/.test(said))).toEqual([]);
+});
+
+test('a style or the sheets that cannot be fetched are said, and what could be is there', async ({
+  page,
+  complaints,
+}) => {
+  await page.context().route(/(gored|sheets\.worker)-[^/]*\.js$/, (route) => route.abort());
+  await page.goto('./');
+  await page.getByText(/^Style/).click();
+  await expect(page.getByText('Some styles could not be fetched.')).toBeVisible();
+  await expect(page.getByRole('group', { name: 'Style', exact: true }).getByRole('radio')).toHaveCount(9);
+  await goTo(page, 'Cloth');
+  await page.getByText('With caps from the shelf').click();
+  await page.getByRole('spinbutton', { name: 'Tenor horn’s cap' }).fill('1');
+  await expect(page.getByText('A cap of the shelf could not be fetched')).toBeVisible();
+  await goTo(page, 'Paper');
+  await expect(page.getByText('The sheets could not be laid out: please reload the page.')).toBeVisible();
+  await expect(page.getByText('Laying out the sheets…')).toBeHidden();
   expect(complaints.splice(0).filter((said) => !/Failed to load/.test(said))).toEqual([]);
 });

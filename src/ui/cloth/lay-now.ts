@@ -60,12 +60,16 @@ const rest = (): void => {
 export const capsNow = async (): Promise<readonly CapToCut[]> =>
   (await capsToCut(useStudio.getState().lay)).caps;
 
+const UNFETCHED = 'A cap of the shelf could not be fetched to be cut with this one: please reload the page.';
+
 /** Lays the chosen cloth anew round what was put down by hand; betters it for a while if wanted. */
 const layAnew = async (time: number): Promise<void> => {
   stopLaying();
   const turn = latest;
-  const { caps, unsewn } = await capsToCut(useStudio.getState().lay);
-  if (turn !== latest || caps.length === 0) return;
+  const cut = await capsToCut(useStudio.getState().lay).catch(() => null);
+  if (turn !== latest || cut?.caps.length === 0) return;
+  if (cut === null) return tell({ message: UNFETCHED });
+  const { caps, unsewn } = cut;
   const { good, lay } = useStudio.getState();
   const { cloth } = lay;
   const spec = good.cloths[cloth];

@@ -5,14 +5,14 @@ import { useSheets } from './use-sheets.ts';
 
 /** How the sheets join: a window for each sheet with its name, and the pieces that lie across them. */
 export const SheetMapView = () => {
-  const { set, stale } = useSheets();
+  const { set, stale, message } = useSheets();
   const shown = set?.sheets.flatMap(windowsOf) ?? [];
-  if (set === null || shown.length === 0) {
-    return <div className="sheet-map">{stale && <p className="help">Laying out the sheets…</p>}</div>;
-  }
+  const none = set === null || shown.length === 0;
   return (
-    <div className="sheet-map" data-stale={stale || undefined}>
-      <Sheets set={set} shown={shown} />
+    <div className="sheet-map" data-stale={(stale && !none) || undefined}>
+      {message !== null && <p className="problem">{message}</p>}
+      {none && stale && message === null && <p className="help">Laying out the sheets…</p>}
+      {!none && <Sheets set={set} shown={shown} />}
     </div>
   );
 };

@@ -6,13 +6,16 @@ import { today } from '../today.ts';
 import type { FromSheets, ToSheets } from './sheets.worker.ts';
 import address from './sheets.worker.ts?beside';
 
-/** The sheets of what lies on the table, and whether they are still being laid out again. */
+/** The sheets of what lies on the table. */
 export interface SheetsNow {
   readonly set: SheetSet | null;
+  /** They are of what lay there before. */
   readonly stale: boolean;
+  /** Why no others come; null while they are laid out. */
+  readonly message: string | null;
 }
 
-let now: SheetsNow = { set: null, stale: true };
+let now: SheetsNow = { set: null, stale: true, message: null };
 const listeners = new Set<() => void>();
 
 const tell = (next: SheetsNow): void => {
@@ -41,7 +44,7 @@ export const keepSheets = (): (() => void) => {
   const soon = (wait: number) => {
     latest += 1;
     resting.soon(wait);
-    if (!now.stale) tell({ ...now, stale: true });
+    if (!now.stale || now.message !== null) tell({ ...now, stale: true, message: null });
   };
   const stop = useStudio.subscribe((state, before) => {
     const held = state.moving !== null;
@@ -76,10 +79,13 @@ const open = (): Worker => {
   const opened = new Worker(address, { type: 'module' });
   opened.addEventListener('message', ({ data: { turn, set } }: MessageEvent<FromSheets>) => {
     // A paper that cannot be printed on has its problem beside it; the last sheets stay.
-    if (turn === latest && set !== null) tell({ set, stale: false });
+    if (turn === latest && set !== null) tell({ set, stale: false, message: null });
   });
   // Perhaps the next one can be had.
-  opened.addEventListener('error', close);
+  opened.addEventListener('error', () => {
+    close();
+    tell({ ...now, message: 'The sheets could not be laid out: please reload the page.' });
+  });
   return opened;
 };
 

@@ -1,5 +1,5 @@
-import { useEffect, useId, useState } from 'react';
-import { fetchStyles, isStyleId, styleIds, styleOf } from '../../caps/registry.ts';
+import { useEffect, useId, useMemo, useState } from 'react';
+import { fetchStyles, isStyleId, type StyleId, styleIds, styleOf } from '../../caps/registry.ts';
 import type { Style } from '../../caps/style.ts';
 import { putStyle, putValues } from '../../state/cap-actions.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -8,13 +8,28 @@ import { useSketchesOfTable } from '../sketches/use-sketches.ts';
 
 /** Every style as a small drawing of its own form on this head, with its names; and points to start from. */
 export const StyleChooser = () => {
-  const [styles, setStyles] = useState<readonly Style[]>([]);
+  const [styles, setStyles] = useState<readonly Style[] | null>(null);
   useEffect(() => {
     void fetchStyles().then(setStyles);
   }, []);
-  const name = useId();
   const chosen = useStudio((s) => s.wish.cap.style);
-  const sketches = useSketchesOfTable(styleIds);
+  return (
+    <>
+      {styles && <Choices styles={styles} chosen={chosen} />}
+      <Starts style={styleOf(chosen)} />
+    </>
+  );
+};
+
+interface ChoicesProps {
+  readonly styles: readonly Style[];
+  readonly chosen: StyleId;
+}
+
+const Choices = ({ styles, chosen }: ChoicesProps) => {
+  const name = useId();
+  const ids = useMemo(() => styles.map(({ id }) => id).filter(isStyleId), [styles]);
+  const sketches = useSketchesOfTable(ids);
   return (
     <>
       <fieldset className="styles">
@@ -36,7 +51,9 @@ export const StyleChooser = () => {
           </label>
         ))}
       </fieldset>
-      <Starts style={styleOf(chosen)} />
+      {styles.length < styleIds.length && (
+        <p className="remark">Some styles could not be fetched. Please reload the page.</p>
+      )}
     </>
   );
 };
