@@ -1,14 +1,20 @@
-import type { Point } from '../geometry/point.ts';
-import { point } from '../geometry/point.ts';
+import { areaOf } from '../geometry/area.ts';
+import { polygon } from '../geometry/path.ts';
+import { distance, type Point, point } from '../geometry/point.ts';
+import { SAME_POINT } from '../geometry/tolerance.ts';
 import { formatLength, parseLength, parseRow, type Unit } from '../units.ts';
 
 export type ReadCorners =
   | { readonly ok: true; readonly corners: readonly Point[] }
   | { readonly ok: false; readonly message: string };
 
+/** To half a millimetre in cm, and no less finely in inches. */
+const DECIMALS: Readonly<Record<Unit, number>> = { cm: 1, in: 2 };
+
 /** Corners as they are typed: along and across in the reader's unit, parted by a blank, corner from corner by a semicolon. */
 export const writeCorners = (corners: readonly Point[], unit: Unit): string => {
-  const one = (mm: number): string => formatLength(mm, unit, { decimals: 1, bare: true }).replace(/\.0$/, '');
+  const one = (mm: number): string =>
+    formatLength(mm, unit, { decimals: DECIMALS[unit], bare: true }).replace(/\.?0+$/, '');
   return corners.map(({ x, y }) => `${one(x)} ${one(y)}`).join('; ');
 };
 
@@ -18,16 +24,23 @@ const TWO_WAYS = 'These commas can be read two ways: part corner from corner wit
 
 /**
  * Reads corners back, also where a comma joins along and across or no semicolons part the corners; the size of a
- * rectangle, `40 x 30`, stands for its corners. A ring needs three, and may not cross itself.
+ * rectangle, `40 x 30`, stands for its corners. A ring needs three and some width, and may not cross itself; a corner
+ * given twice in a row, or the first again at the end, is one.
  */
 export const readCorners = (text: string, unit: Unit): ReadCorners => {
-  const corners = cornersIn(text, unit);
-  if (typeof corners === 'string') return { ok: false, message: corners };
+  const given = cornersIn(text, unit);
+  if (typeof given === 'string') return { ok: false, message: given };
+  const corners = given.filter((corner, i) => distance(corner, given[(i + 1) % given.length]!) > SAME_POINT);
   if (corners.length < 3) return { ok: false, message: `At least three corners. ${HINT}` };
   if (crossesItself(corners))
     return { ok: false, message: 'The outline crosses itself: give the corners in order round it.' };
+  if (Math.abs(areaOf(polygon(corners))) < LEAST_AREA)
+    return { ok: false, message: 'The corners lie on one line: give those across the scrap too.' };
   return { ok: true, corners };
 };
+
+/** Less is no scrap but a slip, mm². */
+const LEAST_AREA = 1;
 
 export const rectangle = (x: number, y: number, width: number, height: number): readonly Point[] => [
   point(x, y),

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { readCorners, writeCorners } from '../../src/cloth/scrap-corners.ts';
+import { readCorners, rectangle, writeCorners } from '../../src/cloth/scrap-corners.ts';
+import { distance } from '../../src/geometry/point.ts';
 
 describe('the corners of a scrap', () => {
   test('are read as they are written, in either unit', () => {
@@ -49,6 +50,22 @@ describe('the corners of a scrap', () => {
     }
   });
 
+  test('given twice in a row, or the first again at the end, are one', () => {
+    for (const text of ['0 0; 40 0; 40 30; 0 30; 0 0', '0 0; 40 0; 40 30; 40 30; 0 30']) {
+      const read = readCorners(text, 'cm');
+      expect(read.ok && writeCorners(read.corners, 'cm')).toBe('0 0; 40 0; 40 30; 0 30');
+    }
+  });
+
+  test('keep their place to a third of a millimetre when they are written and read back', () => {
+    for (const unit of ['cm', 'in'] as const) {
+      const back = readCorners(writeCorners(rectangle(3, 7, 400, 300), unit), unit);
+      if (!back.ok) throw new Error(back.message);
+      const far = rectangle(3, 7, 400, 300).map((corner, i) => distance(corner, back.corners[i]!));
+      expect(Math.max(...far)).toBeLessThan(unit === 'cm' ? 0.01 : 0.2);
+    }
+  });
+
   test('of a size with its unit once at the end are both in that unit', () => {
     const read = readCorners('24 x 16 in', 'cm');
     expect(read.ok && read.corners[2]!.x).toBeCloseTo(609.6, 9);
@@ -66,6 +83,8 @@ describe('the corners of a scrap', () => {
     ['0 0; 40; 40 30', /along and across/],
     ['a b; c d; e f', /along and across/],
     ['0 0; 40 30; 40 0; 0 30', /crosses itself/],
+    ['0 0; 40 0; 80 0', /on one line/],
+    ['0 0; 0 0; 0 0', /three corners/],
   ])('%s are refused with a word that helps', (text, message) => {
     const read = readCorners(text, 'cm');
     expect(!read.ok && read.message).toMatch(message);
