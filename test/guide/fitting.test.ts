@@ -117,6 +117,26 @@ describe('a fitting', () => {
     expect('min' in row && change!.to).toBe('min' in row ? row.min : null);
   });
 
+  test('says what is missing where the range ends before the amount does, and to measure again', () => {
+    const wish = (id: FindingId, amount: number, ease: number) =>
+      fittingOf([{ id, amount }], on('flat-top', { ease })).advice[0]!;
+    const tight = wish('tight', 90, 12.7);
+    // 90 mm are wished, and from 12.7 to 40 mm of ease are 27.3.
+    expect(tight.change!.to).toBe(40);
+    expect(say(tight.missing!, 'cm')).toMatch(
+      /the most .*6\.3 cm are still missing\. Measure the head again/,
+    );
+    expect(say(wish('loose', 30, 12.7).missing!, 'cm')).toMatch(
+      /the least .*1\.7 cm .*Measure the head again/,
+    );
+    expect(wish('tight', 6, 12.7).missing).toBeNull();
+    // Where nothing is left to change, it is said all the same.
+    const atTheEnd = wish('tight', 6, 40);
+    expect(atTheEnd.change).toBeNull();
+    expect(say(atTheEnd.missing!, 'cm')).toContain('0.6 cm are still missing');
+    expect(say(atTheEnd.cause, 'cm')).toContain('Your head is');
+  });
+
   test('reads easily', () => {
     for (const style of styles) {
       const { advice } = fittingOf(found(...findings.map(({ id }) => id)), on(style.id));

@@ -1,9 +1,9 @@
 import { applies, type Parameter, type Values } from '../../caps/parameter.ts';
 import type { Head, Style } from '../../caps/style.ts';
 import { fieldOf } from '../../caps/validate.ts';
-import { type Words, words } from '../../words.ts';
+import { mm, type Words, words } from '../../words.ts';
 import { causeOf } from './causes.ts';
-import { type Finding, type FindingId, findingOf, type Remedy } from './findings.ts';
+import { type FindingId, findingOf, type Remedy } from './findings.ts';
 
 /** What the wearer found, and by how much where pins or a tape told, mm. */
 export interface Found {
@@ -25,6 +25,8 @@ export interface FitAdvice {
   readonly title: string;
   readonly cause: Words;
   readonly change: FitChange | null;
+  /** What is still missing where the style does not go as far as pins or tape ask; null where it does. */
+  readonly missing: Words | null;
 }
 
 /** What a fitting comes to. Nothing is changed that two findings pull different ways. */
@@ -61,7 +63,10 @@ const sizeOf = ({ from, to }: FitChange): number => Math.abs(to - from);
 
 const adviceOn = ({ id, amount }: Found, on: Fitted): FitAdvice => {
   const finding = findingOf(id);
-  const remedy = finding.remedies.find((one) => isOpen(one, on));
+  const { remedies } = finding;
+  // What was measured has its one remedy, though it be used up.
+  const remedy =
+    remedies.find((one) => isOpen(one, on)) ?? (finding.amount && remedies.find((one) => counts(one, on)));
   const { title } = finding;
   if (remedy === undefined) {
     return {
@@ -69,6 +74,7 @@ const adviceOn = ({ id, amount }: Found, on: Fitted): FitAdvice => {
       title,
       cause: words`In this style no measure changes that. Try another style, or firmer or softer cloth.`,
       change: null,
+      missing: null,
     };
   }
   const cause = causeOf(id, {
@@ -77,29 +83,45 @@ const adviceOn = ({ id, amount }: Found, on: Fitted): FitAdvice => {
     headGirth: on.head.girth,
     finishedGirth: on.finishedGirth,
   });
-  return { id, title, cause, change: changeBy(remedy, finding, amount, on) };
+  const step = finding.amount === undefined ? remedy.by : remedy.by * (amount ?? finding.amount.usual);
+  const change = changeBy(remedy.key, step, on);
+  const left = step - (change === null ? 0 : change.to - change.from);
+  return { id, title, cause, change, missing: finding.amount === undefined ? null : missingOf(left) };
 };
 
-/** Whether a style has the row, the row counts, and there is still a way to go. */
-const isOpen = ({ key, by, when }: Remedy, { style, values }: Fitted): boolean => {
+/** Less than this is no shortage that a tape could tell, mm. */
+const HAIR = 0.05;
+
+const missingOf = (left: number): Words | null => {
+  if (Math.abs(left) < HAIR) return null;
+  return left > 0
+    ? words`That is the most this style allows: ${mm(left)} are still missing. Measure the head again.`
+    : words`That is the least this style allows: ${mm(-left)} are still too much. Measure the head again.`;
+};
+
+/** Whether a style has the row, and the row counts. */
+const counts = ({ key, when }: Remedy, { style, values }: Fitted): boolean => {
   const row = style.parameters[key];
   if (row === undefined || !('min' in row) || row.kind === 'row') return false;
-  if (!applies(style.parameters, key, values) || (when !== undefined && values[when.key] !== when.is))
-    return false;
-  const now = Number(values[key]);
-  return by > 0 ? now < row.max : now > row.min;
+  return applies(style.parameters, key, values) && (when === undefined || values[when.key] === when.is);
 };
 
+/** Whether the row counts and there is still a way to go. */
+const isOpen = (remedy: Remedy, on: Fitted): boolean => {
+  if (!counts(remedy, on)) return false;
+  const { min, max } = rowOf(remedy.key, on);
+  const now = Number(on.values[remedy.key]);
+  return remedy.by > 0 ? now < max : now > min;
+};
+
+const rowOf = (key: string, { style }: Fitted) =>
+  style.parameters[key] as Extract<Parameter, { kind: 'length' | 'angle' | 'ratio' }>;
+
 /** The new value, held to the row's range and to what can be sewn. Null where it cannot change at all. */
-const changeBy = (
-  { key, by }: Remedy,
-  finding: Finding,
-  amount: number | undefined,
-  { style, values, head }: Fitted,
-): FitChange | null => {
-  const row = style.parameters[key] as Extract<Parameter, { kind: 'length' | 'angle' | 'ratio' }>;
+const changeBy = (key: string, step: number, on: Fitted): FitChange | null => {
+  const { style, values, head } = on;
+  const row = rowOf(key, on);
   const from = Number(values[key]);
-  const step = finding.amount === undefined ? by : by * (amount ?? finding.amount.usual);
   let to = Math.min(Math.max(from + step, row.min), row.max);
   const problem = style.problems({ ...values, [key]: to }, head)[0];
   if (problem !== undefined) {
