@@ -1,5 +1,5 @@
 import type { Locator, Page } from 'playwright/test';
-import { drag, lengthIn, outline, slider, tally, typedField, unitSwitch } from './at-hand.ts';
+import { drag, lengthIn, outline, slider, tab, tally, typedField, unitSwitch } from './at-hand.ts';
 import { expect, test } from './studio.ts';
 
 /** The three lengths of "21.50 cm + 1.90 cm = 23.40 cm" in hundredths of a centimetre. */
@@ -78,6 +78,7 @@ for (const { name, right, figure, before, detail, other } of drags) {
     await expect(typedField(studio, name)).toHaveValue(was);
     expect(await outline(studio)).toBe(first);
     await expect(undo).toBeDisabled();
+    await expect(undo).toBeFocused();
     await redo.click();
     expect(await outline(studio)).toBe(last);
     await expect(redo).toBeDisabled();
@@ -133,4 +134,28 @@ test('undo and redo work from the keyboard', async ({ studio }) => {
   await studio.keyboard.press('Control+y');
   await expect(typedField(studio, 'Ease')).toHaveValue('1.5 cm');
   await expect(studio.getByRole('button', { name: 'Redo' })).toBeDisabled();
+});
+
+test('a thumb lies where its value is once it is let go, also when a step is taken back meanwhile', async ({
+  studio,
+}) => {
+  const thumb = slider(studio, 'Ease');
+  await drag(studio, thumb, 60, 2);
+  expect(Number(await thumb.inputValue())).toBeGreaterThan(13);
+  await studio.keyboard.press('Control+z');
+  await expect(typedField(studio, 'Ease')).toHaveValue('1.3 cm');
+  await studio.mouse.up();
+  await expect(thumb).toHaveValue('12.7');
+});
+
+test('what the browser keeps for itself moves no thumb and walks to no stage', async ({ studio }) => {
+  const ease = slider(studio, 'Ease');
+  await ease.press('Alt+ArrowLeft');
+  await ease.press('ArrowRight');
+  await expect(typedField(studio, 'Ease')).toHaveValue('1.5 cm');
+  await expect(ease).toHaveValue('14.7');
+  await tab(studio, 'Cap').press('Alt+ArrowRight');
+  await tab(studio, 'Cap').press('Control+End');
+  await tab(studio, 'Cap').press('ArrowLeft');
+  await expect(tab(studio, 'Head')).toBeFocused();
 });

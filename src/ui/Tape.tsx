@@ -2,13 +2,14 @@ import { type KeyboardEvent, useRef } from 'react';
 import { type Stage, stageNames, stages } from '../state/stage.ts';
 import { useStudio } from '../state/studio.ts';
 import { fetchForm, fetchForms, walkTo } from './stages/forms.ts';
+import { withCommandKey } from './with-command-key.ts';
 
 /** The stages of the work, marked along a measuring tape. Arrow keys walk along it. */
 export const Tape = () => {
   const current = useStudio((s) => s.stage);
   const tape = useRef<HTMLDivElement>(null);
   const onKeyDown = (event: KeyboardEvent) => {
-    const to = walked(event.key, stages.indexOf(current));
+    const to = withCommandKey(event) ? null : walked(event.key, stages.indexOf(current));
     if (to === null) return;
     event.preventDefault();
     void walkTo(to).then(() => tape.current?.querySelector<HTMLElement>(`#stage-${to}`)?.focus());

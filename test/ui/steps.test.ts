@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { flatTopParameters } from '../../src/caps/flat-top/parameters.ts';
 import { draggedTo, stepped } from '../../src/ui/controls/steps.ts';
 import { inches } from '../../src/units.ts';
+import { press } from './presses.ts';
 
 const { ease, crownFullness, visorDrop, stiffenerClearance } = flatTopParameters;
-const press = (key: string, shiftKey = false) => ({ key, shiftKey });
 
 describe('an arrow key on a slider', () => {
   it('moves by what a sewist would: 2 mm, or an eighth of an inch', () => {
@@ -13,7 +13,7 @@ describe('an arrow key on a slider', () => {
     expect(stepped(press('ArrowUp'), inches(1 / 2), ease, 'in')).toBeCloseTo(inches(5 / 8), 9);
   });
   it('with shift moves by a fifth of that', () => {
-    expect(stepped(press('ArrowLeft', true), 12, ease, 'cm')).toBeCloseTo(11.6, 9);
+    expect(stepped(press('ArrowLeft', { shiftKey: true }), 12, ease, 'cm')).toBeCloseTo(11.6, 9);
   });
   it('moves an angle by a degree in either unit', () => {
     const degree = Math.PI / 180;
@@ -27,6 +27,10 @@ describe('an arrow key on a slider', () => {
   });
   it('brings a typed value from beyond the track back onto it', () => {
     expect(stepped(press('ArrowLeft'), 90, ease, 'cm')).toBe(ease.max);
+  });
+  it('leaves the browser its way back', () => {
+    expect(stepped(press('ArrowLeft', { altKey: true }), 12, ease, 'cm')).toBeNull();
+    expect(stepped(press('Home', { ctrlKey: true }), 12, ease, 'cm')).toBeNull();
   });
   it('is no other key', () => {
     expect(stepped(press('Tab'), 12, ease, 'cm')).toBeNull();

@@ -1,4 +1,5 @@
 import type { Placement } from '../../nesting/task.ts';
+import { type Press, withCommandKey } from '../with-command-key.ts';
 
 /** A press of an arrow moves a piece by this much, mm; with shift by a fifth of it. */
 const STEP = 5;
@@ -11,17 +12,14 @@ const ways: Readonly<Record<string, readonly [number, number]>> = {
   ArrowDown: [0, -1],
 };
 
-interface Press {
-  readonly key: string;
-  readonly shiftKey: boolean;
-}
-
 /** Where a key takes a piece, or 'down' where it is to be put down as it lies (or let go); null for a key that does nothing. */
 export const layStroke = (
-  { key, shiftKey }: Press,
+  press: Press,
   at: Placement,
   rotations: readonly number[],
 ): Placement | 'down' | null => {
+  if (withCommandKey(press)) return null;
+  const { key, shiftKey } = press;
   if (key === 'Enter' || key === ' ') return 'down';
   if (key.toLowerCase() === 'r') {
     const now = rotations.findIndex((turn) => Math.abs(turn - at.rotation) < 1e-6);

@@ -17,6 +17,7 @@ import { change, put, settle } from '../../state/actions.ts';
 import { type FieldId, readField } from '../../state/field.ts';
 import { useStudio } from '../../state/studio.ts';
 import { perFrame } from '../per-frame.ts';
+import { withCommandKey } from '../with-command-key.ts';
 import type { Notation } from './notation.ts';
 import { draggedTo, stepOf, stepped } from './steps.ts';
 
@@ -37,22 +38,26 @@ interface Props {
  */
 export const Track = ({ field, parameter, notation, id, describedBy, wrong }: Props) => {
   const input = useRef<HTMLInputElement>(null);
-  const held = useRef(false);
+  // What moves the thumb besides our own keys: a hand, or a key of the browser's, such as its way back.
+  const mover = useRef<'hand' | 'browser' | null>(null);
   const value = useStudio((s) => Number(readField(s.wish, field)));
   // From there on the value is the browser's: see below.
   const [first] = useState(value);
   const unit = useStudio((s) => s.wish.unit);
   const moves = useMemo(() => perFrame((to: number) => change(field, to)), [field]);
 
-  useLayoutEffect(() => {
+  const putThumb = (to: number) => {
     const { current } = input;
-    if (current && !held.current && current.valueAsNumber !== value) current.value = String(value);
-  }, [value]);
+    if (current && mover.current !== 'hand' && current.valueAsNumber !== to) current.value = String(to);
+  };
+  useLayoutEffect(() => putThumb(value));
 
   const rest = () => {
-    held.current = false;
+    mover.current = null;
     moves.flush();
     settle();
+    // While it was held, the value may have been rounded or taken back.
+    putThumb(Number(readField(useStudio.getState().wish, field)));
   };
   useEffect(() => {
     const { current } = input;
@@ -66,6 +71,7 @@ export const Track = ({ field, parameter, notation, id, describedBy, wrong }: Pr
   }, [moves]);
 
   const onKeyDown = (event: KeyboardEvent) => {
+    if (mover.current !== 'hand') mover.current = withCommandKey(event) ? 'browser' : null;
     const to = stepped(event, value, parameter, unit);
     if (to === null) return;
     event.preventDefault();
@@ -86,17 +92,18 @@ export const Track = ({ field, parameter, notation, id, describedBy, wrong }: Pr
         step="any"
         defaultValue={first}
         onChange={({ target }) => {
+          if (mover.current === 'browser') return putThumb(value);
           const to = target.valueAsNumber;
-          moves.push(held.current ? draggedTo(to, parameter, unit) : to);
+          moves.push(mover.current === 'hand' ? draggedTo(to, parameter, unit) : to);
         }}
         onPointerDown={() => {
-          held.current = true;
+          mover.current = 'hand';
         }}
         onPointerUp={rest}
         onPointerCancel={rest}
         onBlur={rest}
         onKeyDown={onKeyDown}
-        onKeyUp={rest}
+        onKeyUp={() => mover.current !== 'hand' && rest()}
         onDoubleClick={() => put(field, parameter.default)}
         title={`Step ${notation.write(stepOf(parameter, unit), unit)}; double-click for the usual ${notation.write(parameter.default, unit)}`}
       />

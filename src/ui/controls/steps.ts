@@ -5,6 +5,7 @@ import type {
   RatioParameter,
 } from '../../caps/parameter.ts';
 import { inches, type Unit } from '../../units.ts';
+import { type Press, withCommandKey } from '../with-command-key.ts';
 
 type Ranged = LengthParameter | AngleParameter | RatioParameter | CountParameter;
 
@@ -27,12 +28,8 @@ const directions: Readonly<Record<string, number>> = {
 };
 
 /** Where a key takes the value, kept within the range; null for a key that moves nothing. */
-export const stepped = (
-  press: { readonly key: string; readonly shiftKey: boolean },
-  value: number,
-  parameter: Ranged,
-  unit: Unit,
-): number | null => {
+export const stepped = (press: Press, value: number, parameter: Ranged, unit: Unit): number | null => {
+  if (withCommandKey(press)) return null;
   if (press.key === 'Home') return parameter.min;
   if (press.key === 'End') return parameter.max;
   const direction = directions[press.key];

@@ -2,6 +2,7 @@ import { type KeyboardEvent, useEffect, useId, useLayoutEffect, useRef, useState
 import { choose, light } from '../../state/actions.ts';
 import { shownIn } from '../../state/shown.ts';
 import { useStudio } from '../../state/studio.ts';
+import { withCommandKey } from '../with-command-key.ts';
 import type { Swatch } from './scene.ts';
 import { openStand, type Stand, type Told } from './stand.ts';
 
@@ -67,7 +68,7 @@ export const Model = ({ swatch, liningSwatch, stand, onNone }: ModelProps) => {
 
   const onKeyDown = (event: KeyboardEvent): void => {
     const now = stand.current;
-    if (!now || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (!now || withCommandKey(event)) return;
     const stroke = strokes[event.key];
     if (!stroke) return;
     event.preventDefault();

@@ -3,6 +3,7 @@ import { settingLines } from '../../guide/settings-words.ts';
 import { type Phase, phases, type Step } from '../../guide/step.ts';
 import { useStudio } from '../../state/studio.ts';
 import { ticksNow } from '../../state/ticks.ts';
+import { withCommandKey } from '../with-command-key.ts';
 import type { GuideNow } from './guide-now.ts';
 import { StepItem } from './StepItem.tsx';
 import { tickId } from './tick-id.ts';
@@ -43,7 +44,7 @@ export const StepList = ({ now, style }: { readonly now: GuideNow; readonly styl
     const way = { ArrowDown: 1, ArrowUp: -1 }[event.key];
     const titles = [...(list.current?.querySelectorAll<HTMLElement>('.step-title') ?? [])];
     const at = titles.indexOf(document.activeElement as HTMLElement);
-    if (way === undefined || at < 0) return;
+    if (way === undefined || at < 0 || withCommandKey(event)) return;
     event.preventDefault();
     titles[Math.min(Math.max(at + way, 0), titles.length - 1)]?.focus();
   };

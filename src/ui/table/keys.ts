@@ -1,3 +1,5 @@
+import { type Press, withCommandKey } from '../with-command-key.ts';
+
 /** What a key does to the table, or null. */
 export type Stroke =
   | { readonly kind: 'zoom'; readonly factor: number }
@@ -8,11 +10,8 @@ export type Stroke =
 const CLOSER = 1.25;
 const STEP = 48;
 
-export const strokeOf = (
-  event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey'>,
-): Stroke | null => {
-  // The browser's own zoom and history are left alone.
-  if (event.ctrlKey || event.metaKey || event.altKey) return null;
+export const strokeOf = (event: Press): Stroke | null => {
+  if (withCommandKey(event)) return null;
   switch (event.key) {
     case '+':
     case '=':

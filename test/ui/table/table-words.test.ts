@@ -7,6 +7,7 @@ import { named, pieceWords } from '../../../src/ui/table/piece-words.ts';
 import { penScale, screenSize } from '../../../src/ui/table/screen-size.ts';
 import { inches } from '../../../src/units.ts';
 import { cap } from '../../drawing/caps.ts';
+import { press } from '../presses.ts';
 
 const drawn = (wishes = {}, halves = false) =>
   drawPattern(cap(wishes), { unit: 'cm', halves, dimensions: false, label: null });
@@ -75,8 +76,7 @@ describe('texts on the screen', () => {
 });
 
 describe('keys on the table', () => {
-  const key = (name: string, more = {}) =>
-    strokeOf({ key: name, ctrlKey: false, metaKey: false, altKey: false, ...more });
+  const key = (name: string, more = {}) => strokeOf(press(name, more));
 
   it('zoom, fit, move and let go', () => {
     expect(key('+')).toEqual(key('='));
