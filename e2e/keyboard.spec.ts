@@ -49,6 +49,7 @@ test('every stage is reached, ease changed and the pattern downloaded without a 
   await studio.keyboard.press('Enter');
   expect((await coming).suggestedFilename()).toMatch(/\.pdf$/);
   await expect(studio.getByRole('status').filter({ hasText: 'Print it at 100 %' })).toBeVisible();
+  await expect(button).toBeFocused();
 });
 
 test('what has the focus can be seen to have it, all the way round the page', async ({ studio }) => {

@@ -297,7 +297,12 @@ test('it takes the table’s place and gives it back, is put on to one side, and
   await expect(worn(studio).getByRole('button', { name: 'Larger' })).toBeVisible();
   await worn(studio).getByRole('button', { name: 'Hide' }).click();
   await expect(worn(studio)).toHaveCount(0);
-  await expect(studio.getByRole('button', { name: 'Show it worn' })).toBeVisible();
+  const show = studio.getByRole('button', { name: 'Show it worn' });
+  await expect(show).toBeFocused();
+  await show.press('Enter');
+  await studio.keyboard.press('Tab');
+  await expect(worn(studio).getByRole('button', { name: 'Larger' })).toBeFocused();
+  await worn(studio).getByRole('button', { name: 'Hide' }).click();
 });
 
 test('cloth and pictures: a weave shows, a picture and a drawing are saved', async ({ studio }) => {

@@ -21,6 +21,7 @@ test('a cap is taken from the shelf, the other is laid there as it was, and both
   await expect(shelf(studio).locator('svg')).toHaveCount(4);
   await shelf(studio).getByRole('button', { name: 'Take Tenor horn’s cap to the table' }).click();
   await expect(capName(studio)).toHaveValue('Tenor horn’s cap');
+  await expect(studio.getByRole('heading', { name: 'The shelf' })).toBeFocused();
   await expect.poll(() => outline(studio)).not.toBe(first);
   await expect(typedField(studio, 'Gore fullness')).toBeVisible();
 
@@ -46,6 +47,7 @@ test('a cap is removed from the shelf and brought back by undo', async ({ studio
   await openShelf(studio);
   await shelf(studio).getByRole('button', { name: 'Remove Bass drum’s hat from the shelf' }).click();
   await expect(shelf(studio).getByRole('listitem')).toHaveCount(3);
+  await expect(studio.getByRole('heading', { name: 'The shelf' })).toBeFocused();
   await studio.getByRole('button', { name: 'Undo' }).click();
   await expect(shelf(studio).getByRole('heading', { name: 'Bass drum’s hat' })).toBeVisible();
 });
@@ -57,6 +59,7 @@ test('a fitting stays with the head card, and the next cap for that head starts 
   await studio.getByText('Fitting: how does it sit?').click();
   await studio.getByRole('checkbox', { name: 'It is tight' }).check();
   await studio.getByRole('button', { name: 'Change the pattern' }).click();
+  await expect(studio.getByText('Fitting: how does it sit?')).toBeFocused();
   // The usual 12.7 mm and 6 mm more.
   await goTo(studio, 'Cap');
   await expect(typedField(studio, 'Ease')).toHaveValue(/^1\.9/);
@@ -93,6 +96,8 @@ test('a head is kept as a card, and brought up to date when it is measured again
   await expect(girth).toHaveValue(/^61\.6/);
   await studio.getByRole('button', { name: 'Flugelhorn', exact: true }).click();
   await expect(girth).toHaveValue(/^55\.1/);
+  await studio.getByRole('button', { name: 'Remove the head card of Bass drum' }).click();
+  await expect(studio.getByText('Head cards', { exact: true })).toBeFocused();
 });
 
 test('all caps and heads are saved as a file, and added from it elsewhere', async ({

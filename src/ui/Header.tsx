@@ -95,13 +95,13 @@ const Steps = () => {
   const { back, forward } = useSteps();
   return (
     <div className="steps">
-      <button type="button" onClick={undo} disabled={back === 0} title="Undo (Ctrl Z)">
+      <button type="button" onClick={undo} aria-disabled={back === 0} title="Undo (Ctrl Z)">
         <svg viewBox="0 0 20 20" aria-hidden="true">
           <path d="M7 4L3 8L7 12M3 8H12A4.500 4.500 0 0 1 12 17H8" />
         </svg>
         <span>Undo</span>
       </button>
-      <button type="button" onClick={redo} disabled={forward === 0} title="Redo (Ctrl Shift Z)">
+      <button type="button" onClick={redo} aria-disabled={forward === 0} title="Redo (Ctrl Shift Z)">
         <svg viewBox="0 0 20 20" aria-hidden="true">
           <path d="M13 4L17 8L13 12M17 8H8A4.500 4.500 0 0 0 8 17H12" />
         </svg>

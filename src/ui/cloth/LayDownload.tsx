@@ -36,9 +36,10 @@ export const LayDownload = () => {
       setWork('failed');
     }
   };
+  const working = work === 'working';
   return (
     <>
-      <button type="button" disabled={work === 'working'} onClick={() => void start()}>
+      <button type="button" aria-disabled={working} onClick={() => working || start()}>
         Download cutting lay PDF
       </button>
       <p className="help" role="status">

@@ -2,6 +2,7 @@ import type { Problem } from '../../pattern/problem.ts';
 import { put } from '../../state/actions.ts';
 import type { FieldId } from '../../state/field.ts';
 import { useStudio } from '../../state/studio.ts';
+import { focusField } from '../focus.ts';
 import { Figures, Said } from '../Said.tsx';
 import type { Notation } from './notation.ts';
 import { useShownProblems } from './use-shown-problems.ts';
@@ -30,7 +31,13 @@ export const Problems = ({ field, notation, others = [] }: Props) => {
           <p className="problem" key={problem.field + problem.message.length}>
             <Said words={problem.message} />{' '}
             {problem.nearest !== undefined && (
-              <button type="button" onClick={() => put(field, problem.nearest ?? null)}>
+              <button
+                type="button"
+                onClick={() => {
+                  put(field, problem.nearest ?? null);
+                  focusField(field);
+                }}
+              >
                 Use <Figures text={notation.write(problem.nearest, unit)} />
               </button>
             )}

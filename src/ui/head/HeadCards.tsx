@@ -4,6 +4,7 @@ import { meanGirth } from '../../head/girth.ts';
 import { keepHead, removeHead, takeHead } from '../../state/heads.ts';
 import { useStudio } from '../../state/studio.ts';
 import { formatLength } from '../../units.ts';
+import { focusHeading } from '../focus.ts';
 import { Figures } from '../Said.tsx';
 import { same } from '../same.ts';
 
@@ -37,7 +38,14 @@ const Card = ({ head, isHere }: { readonly head: HeadSpec; readonly isHere: bool
         {name}
       </button>
       <span>{girth !== null && <Figures text={formatLength(girth, unit)} />}</span>
-      <button type="button" aria-label={`Remove the head card of ${name}`} onClick={() => removeHead(head)}>
+      <button
+        type="button"
+        aria-label={`Remove the head card of ${name}`}
+        onClick={({ currentTarget }) => {
+          focusHeading(currentTarget);
+          removeHead(head);
+        }}
+      >
         Remove
       </button>
     </li>

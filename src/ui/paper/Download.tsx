@@ -38,9 +38,10 @@ export const Download = ({ ready }: { readonly ready: boolean }) => {
   };
 
   const working = work.state === 'working';
+  const waits = !ready || stale || working;
   return (
     <div className="download">
-      <button type="button" className="main" disabled={!ready || stale || working} onClick={start}>
+      <button type="button" className="main" aria-disabled={waits} onClick={() => waits || start()}>
         Download pattern PDF
       </button>
       {set !== null && papers[set.paper.paper].kind === 'sheets' && (

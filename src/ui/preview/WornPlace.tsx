@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { putWorn } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import { Fetched, part } from '../Fetched.tsx';
@@ -9,18 +9,30 @@ const preview = part(() => import('./Preview.tsx').then((m) => m.Preview));
 export const WornPlace = () => {
   const place = useStudio((s) => s.worn.place);
   const [stands, setStands] = useState(false);
+  const hidden = place === 'hidden';
+  const was = useRef(hidden);
+  // What was pressed is gone: the focus goes to what came in its place.
   useEffect(() => {
-    if (place === 'hidden') return;
+    if (was.current !== hidden && document.activeElement === document.body)
+      document.querySelector<HTMLElement>('.worn-place, .worn-show')?.focus();
+    was.current = hidden;
+  }, [hidden]);
+  useEffect(() => {
+    if (hidden) return;
     const wait = setTimeout(() => setStands(true), AFTER);
     return () => clearTimeout(wait);
-  }, [place]);
-  if (place === 'hidden')
+  }, [hidden]);
+  if (hidden)
     return (
       <button type="button" className="worn-show" onClick={() => putWorn({ place: 'beside' })}>
         Show it worn
       </button>
     );
-  return <div className="worn-place">{stands && <Fetched part={preview} with={{}} />}</div>;
+  return (
+    <div className="worn-place" tabIndex={-1}>
+      {stands && <Fetched part={preview} with={{}} />}
+    </div>
+  );
 };
 
 /** The table comes first, ms. */

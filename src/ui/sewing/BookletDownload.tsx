@@ -43,7 +43,7 @@ export const BookletDownload = ({ draft, now }: { readonly draft: Draft; readonl
   const working = work.state === 'working';
   return (
     <div className="booklet">
-      <button type="button" disabled={working} onClick={start}>
+      <button type="button" aria-disabled={working} onClick={() => working || start()}>
         Download sewing booklet PDF
       </button>
       {working && (

@@ -7,6 +7,7 @@ import { putBack } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import { keepFit, tryOn } from '../../state/try-on.ts';
 import { formatLength, parseLength, type Unit } from '../../units.ts';
+import { focusHeading } from '../focus.ts';
 import { rowValue } from '../row-value.ts';
 import { Figures, Said } from '../Said.tsx';
 import { today } from '../today.ts';
@@ -72,8 +73,10 @@ export const Fitting = ({ draft }: { readonly draft: Draft }) => {
           <button
             type="button"
             className="main"
-            onClick={() => {
-              if (keepFit(valuesOf(fits.changes), noteOf(fits, draft))) setFound({});
+            onClick={({ currentTarget }) => {
+              if (!keepFit(valuesOf(fits.changes), noteOf(fits, draft))) return;
+              focusHeading(currentTarget);
+              setFound({});
             }}
           >
             Change the pattern
@@ -121,7 +124,7 @@ const Amount = ({ question, text, onText }: AmountProps) => {
 
 const Advice = ({ fits, unit }: { readonly fits: Fits; readonly unit: Unit }) => (
   <div aria-live="polite">
-    {fits.advice.map(({ id, title, cause, change }) => (
+    {fits.advice.map(({ id, title, cause, change, missing }) => (
       <div className="fit-advice" key={id}>
         <b>{title}</b>
         <p>
@@ -131,6 +134,11 @@ const Advice = ({ fits, unit }: { readonly fits: Fits; readonly unit: Unit }) =>
           <p>
             {change.label}: <Figures text={rowValue(change, change.from, unit)} /> →{' '}
             <Figures text={rowValue(change, change.to, unit)} />
+          </p>
+        )}
+        {missing && (
+          <p className="problem">
+            <Said words={missing} />
           </p>
         )}
       </div>

@@ -5,6 +5,7 @@ import { removeFromShelf, takeToTable } from '../../state/shelf.ts';
 import { type Shelved, savedName } from '../../state/shelved.ts';
 import { useStudio } from '../../state/studio.ts';
 import { formatLength } from '../../units.ts';
+import { focusHeading } from '../focus.ts';
 import { Figures } from '../Said.tsx';
 import { FormSketch } from '../sketches/FormSketch.tsx';
 import { useSketches, useSketchesOfTable } from '../sketches/use-sketches.ts';
@@ -24,14 +25,20 @@ export const CapOnShelf = ({ cap }: { readonly cap: Shelved }) => {
           <button
             type="button"
             aria-label={`Take ${name} to the table`}
-            onClick={() => void takeToTable(cap)}
+            onClick={({ currentTarget }) => {
+              focusHeading(currentTarget);
+              void takeToTable(cap);
+            }}
           >
             Take to the table
           </button>
           <button
             type="button"
             aria-label={`Remove ${name} from the shelf`}
-            onClick={() => removeFromShelf(cap)}
+            onClick={({ currentTarget }) => {
+              focusHeading(currentTarget);
+              removeFromShelf(cap);
+            }}
           >
             Remove
           </button>

@@ -2,6 +2,7 @@ import { goTo, open } from '../../state/actions.ts';
 import type { FieldId } from '../../state/field.ts';
 import { type Stage, stages } from '../../state/stage.ts';
 import { part } from '../Fetched.tsx';
+import { focusField } from '../focus.ts';
 
 /** The stages that a first visit does not open. */
 export const laterForms = {
@@ -31,9 +32,5 @@ export const walkTo = async (stage: Stage): Promise<void> => {
 export const walkToField = async (field: FieldId): Promise<void> => {
   const stage = stages.find((one) => field.startsWith(`${one}.`));
   if (stage) await walkTo(stage);
-  requestAnimationFrame(() => {
-    const control = document.querySelector(`[data-field="${field}"]`);
-    control?.closest('details')?.setAttribute('open', '');
-    control?.querySelector<HTMLElement>('input, select')?.focus();
-  });
+  requestAnimationFrame(() => focusField(field));
 };
