@@ -58,3 +58,22 @@ test('on a phone a slider is moved with the table in sight', async ({ studio }) 
   expect(lies.y).toBeGreaterThanOrEqual(0);
   expect(lies.y + lies.height).toBeLessThanOrEqual(844);
 });
+
+test('on a phone the name of the cap has the row to itself while it is typed in, and the tally is seen to go on', async ({
+  studio,
+}) => {
+  const name = studio.getByRole('textbox', { name: 'Name of the cap' });
+  const header = studio.locator('header');
+  const { height } = (await header.boundingBox())!;
+  await name.focus();
+  expect((await name.boundingBox())!.width).toBeGreaterThan(350);
+  expect((await header.boundingBox())!.height).toBe(height);
+  const strip = studio.getByRole('region', { name: 'The tally' }).locator('> div');
+  const [wide, shown, mask] = await strip.evaluate((element) => [
+    element.scrollWidth,
+    element.clientWidth,
+    getComputedStyle(element).maskImage,
+  ]);
+  expect(wide).toBeGreaterThan(shown);
+  expect(mask).toContain('gradient');
+});
