@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { useId, useState } from 'react';
 import { MOST_CUT } from '../../state/lay-choice.ts';
 
 interface Props {
@@ -8,9 +8,14 @@ interface Props {
   readonly onCount: (count: number) => void;
 }
 
-/** How many of a cap are cut from the same cloth: a whole band's. */
+/**
+ * How many of a cap are cut from the same cloth: a whole band's. What is typed stays until the field is left; beyond the
+ * limits the nearest of them counts.
+ */
 export const CapCount = ({ label, least, count, onCount }: Props) => {
   const id = useId();
+  const [typed, setTyped] = useState<string | null>(null);
+  const wrong = typed !== null && typed !== '' && Number(typed) !== count;
   return (
     <div className="control">
       <label htmlFor={id}>{label}</label>
@@ -20,12 +25,23 @@ export const CapCount = ({ label, least, count, onCount }: Props) => {
         type="number"
         min={least}
         max={MOST_CUT}
-        value={count}
+        value={typed ?? count}
+        aria-invalid={wrong || undefined}
         onChange={({ target }) => {
+          setTyped(target.value);
           const wished = target.valueAsNumber;
-          if (Number.isInteger(wished) && wished >= least && wished <= MOST_CUT) onCount(wished);
+          const nearest = Math.min(Math.max(wished, least), MOST_CUT);
+          if (Number.isInteger(nearest) && nearest !== count) onCount(nearest);
         }}
+        onBlur={() => setTyped(null)}
       />
+      <div className="problems" aria-live="polite">
+        {wrong && (
+          <p className="problem">
+            A whole number from {least} to {MOST_CUT}, please.
+          </p>
+        )}
+      </div>
     </div>
   );
 };
