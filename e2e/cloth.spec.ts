@@ -25,6 +25,21 @@ test('the lay says what to buy, and a remnant that is too short what has no plac
   await expect(studio.getByText(/^Band takes .* along its grain .*: more than this cloth has/)).toBeVisible();
   await studio.getByRole('button', { name: 'Let pieces lie across' }).click();
   await expect(studio.getByText(/^It will do/)).toBeVisible();
+  await studio.getByLabel('Length at hand').fill('a bit');
+  await expect(studio.getByText(/this is for the size that stood there before/)).toBeVisible();
+});
+
+test('how many caps are cut is typed anew, and no more than 20', async ({ studio }) => {
+  const count = studio.getByLabel('Caps in this lay');
+  await count.press('End');
+  await count.press('Backspace');
+  await expect(count).toHaveValue('');
+  await count.press('3');
+  await expect(count).toHaveValue('3');
+  await count.fill('25');
+  await expect(studio.getByText('A whole number from 1 to 20, please.')).toBeVisible();
+  await count.blur();
+  await expect(count).toHaveValue('20');
 });
 
 test('half a metre of corduroy will do for a band cut across the grain', async ({ studio }) => {
@@ -142,6 +157,13 @@ test('scraps of any outline will do, or not', async ({ studio }) => {
   await expect(studio.getByText(/^The scraps will not do: .*Band/)).toBeVisible();
   await studio.getByRole('textbox', { name: 'Scrap 1, corners' }).fill('0 0; 30');
   await expect(studio.getByText(/Type each corner/)).toBeVisible();
+  const stale = studio.getByText(/this is for the size that stood there before/);
+  await expect(stale).toBeVisible();
+  // What was typed goes with its scrap.
+  await studio.getByRole('button', { name: 'Remove', exact: true }).first().click();
+  await expect(studio.getByText('Scraps at hand')).toBeFocused();
+  await expect(stale).toHaveCount(0);
+  await expect(studio.getByRole('textbox', { name: 'Scrap 1, corners' })).toHaveValue('0 0; 5 0; 5 5; 0 5');
 });
 
 test('the lay is handed over as pages, one for each cloth', async ({ studio }) => {

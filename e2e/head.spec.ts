@@ -33,8 +33,13 @@ test('a text that is no length stays as it is with a word beside it, and the cap
 }) => {
   const girth = studio.getByRole('textbox', { name: 'Head girth' });
   const before = await outline(studio);
+  const understood = studio.getByText('= 54.6 cm · 21 1/2 in');
+  const verdict = studio.getByText(/^Within what adults measure/);
+  await expect(understood.or(verdict)).toHaveCount(2);
   await girth.fill('about 55');
   await expect(studio.getByText('“about 55” cannot be read')).toBeVisible();
+  // Nothing speaks of the girth from before meanwhile.
+  await expect(understood.or(verdict)).toHaveCount(0);
   await expect(girth).toHaveAttribute('aria-invalid', 'true');
   await girth.blur();
   await expect(girth).toHaveValue('about 55');
@@ -44,6 +49,17 @@ test('a text that is no length stays as it is with a word beside it, and the cap
   await expect(studio.getByText('cannot be read')).toBeHidden();
   await expect(girth).not.toHaveAttribute('aria-invalid');
   await expect(tally(studio, /^Inside/)).toHaveText('Inside 56.3 cm');
+});
+
+test('a girth typed in the other unit is offered as what was meant, and the focus goes to its field', async ({
+  studio,
+}) => {
+  const girth = studio.getByRole('textbox', { name: 'Head girth' });
+  await unitSwitch(studio, 'in').click();
+  await girth.fill('57');
+  await studio.getByRole('button', { name: 'Use 22 7/16 in' }).click();
+  await expect(girth).toHaveValue('22 7/16 in');
+  await expect(girth).toBeFocused();
 });
 
 test('a hat size fills in the girth, and a girth the hat size', async ({ studio }) => {

@@ -1,4 +1,4 @@
-import { useEffect, useId } from 'react';
+import { useEffect, useId, useState } from 'react';
 import { lengthBought, toBuy } from '../../cloth/buying.ts';
 import type { ClothLay } from '../../cloth/cloth-lay.ts';
 import { layName } from '../../cloth/lay-name.ts';
@@ -11,6 +11,7 @@ import { mm, ratio, words } from '../../words.ts';
 import { Measure } from '../controls/Measure.tsx';
 import { lengthNotation } from '../controls/notation.ts';
 import { Switch } from '../controls/Switch.tsx';
+import { useUnread } from '../controls/use-unread.ts';
 import { Figures, Said } from '../Said.tsx';
 import { Besides } from './Besides.tsx';
 import { CapCount } from './CapCount.tsx';
@@ -18,6 +19,7 @@ import { LayDownload } from './LayDownload.tsx';
 import { betterLay, keepLay, stopLaying } from './lay-now.ts';
 import { NoRoom } from './NoRoom.tsx';
 import { ScrapForm } from './ScrapForm.tsx';
+import { anyUnread, type TypedCorners } from './typed-corners.ts';
 import { useLay } from './use-lay.ts';
 
 /** Which cloth is laid, how it lies, what it takes. */
@@ -25,7 +27,11 @@ export const LayForm = () => {
   useEffect(keepLay, []);
   const { cloth, here, pins } = useStudio((s) => s.lay);
   const { lay, progress } = useLay();
-  const onScraps = useStudio((s) => s.wish.cloths[cloth].scraps.length > 0);
+  const unit = useStudio((s) => s.wish.unit);
+  const scraps = useStudio((s) => s.wish.cloths[cloth].scraps);
+  const [corners, setCorners] = useState<TypedCorners>(new Map());
+  const onScraps = scraps.length > 0;
+  const unreadLength = useUnread(`cloth.${cloth}.length`, lengthNotation) !== null;
   return (
     <section className="lay-form" aria-label="Cutting lay">
       <Which chosen={cloth} />
@@ -44,21 +50,14 @@ export const LayForm = () => {
       )}
       <CapCount label="Caps in this lay" least={1} count={here} onCount={putCaps} />
       <Besides />
-      <ScrapForm cloth={cloth} />
-      {lay && <Answer lay={lay} />}
+      <ScrapForm cloth={cloth} typed={corners} onTyped={setCorners} />
+      {lay && <Answer lay={lay} unread={onScraps ? anyUnread(scraps, corners, unit) : unreadLength} />}
       <div className="actions">
-        {progress === null ? (
-          <button type="button" onClick={betterLay}>
-            Lay it closer
-          </button>
-        ) : (
-          <>
-            <button type="button" onClick={stopLaying}>
-              Stop and keep this
-            </button>
-            <progress value={progress} aria-label="Laying closer" />
-          </>
-        )}
+        {/* One button, so that the focus stays on it. */}
+        <button type="button" onClick={progress === null ? betterLay : stopLaying}>
+          {progress === null ? 'Lay it closer' : 'Stop and keep this'}
+        </button>
+        {progress !== null && <progress value={progress} aria-label="Laying closer" />}
         <LayDownload />
         {pins.length > 0 && (
           <button type="button" onClick={freeAll}>
@@ -96,12 +95,23 @@ const Which = ({ chosen }: { readonly chosen: Cloth }) => {
   );
 };
 
+interface AnswerProps {
+  readonly lay: ClothLay;
+  /** A size that is typed cannot be read: the lay is that of the size before. */
+  readonly unread: boolean;
+}
+
 /** How much cloth it takes, or whether the remnant will do. */
-const Answer = ({ lay }: { readonly lay: ClothLay }) => {
+const Answer = ({ lay, unread }: AnswerProps) => {
   const unit = useStudio((s) => s.wish.unit);
   const bought = lengthBought(toBuy(lay.length, unit), unit);
   return (
     <div className="said" aria-live="polite">
+      {unread && (
+        <p className="remark">
+          What is typed above cannot be read: this is for the size that stood there before.
+        </p>
+      )}
       {lay.scraps.length > 0 ? (
         <p className={lay.left.length > 0 ? 'problem' : ''}>
           {lay.left.length === 0

@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import type { Scrap } from '../../cloth/cloth.ts';
 import { readCorners, rectangle, writeCorners } from '../../cloth/scrap-corners.ts';
 import type { Point } from '../../geometry/point.ts';
@@ -6,16 +6,22 @@ import type { Cloth } from '../../pattern/piece.ts';
 import { putScraps } from '../../state/cloth-actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import { inches, type Unit } from '../../units.ts';
+import { focusHeading } from '../focus.ts';
+import { forgetCorners, type TypedCorners } from './typed-corners.ts';
+
+interface Typing {
+  readonly typed: TypedCorners;
+  readonly onTyped: (typed: TypedCorners) => void;
+}
+
+interface Props extends Typing {
+  readonly cloth: Cloth;
+}
 
 /** What is at hand in pieces: their corners, and what is spoilt in them. */
-export const ScrapForm = ({ cloth }: { readonly cloth: Cloth }) => {
+export const ScrapForm = ({ cloth, ...typing }: Props) => {
   const scraps = useStudio((s) => s.wish.cloths[cloth].scraps);
   const unit = useStudio((s) => s.wish.unit);
-  const put = (at: number, scrap: Scrap | null): void =>
-    putScraps(
-      cloth,
-      scraps.flatMap((one, i) => (i !== at ? [one] : scrap === null ? [] : [scrap])),
-    );
   return (
     <details>
       <summary>Scraps at hand</summary>
@@ -30,7 +36,9 @@ export const ScrapForm = ({ cloth }: { readonly cloth: Cloth }) => {
           name={`Scrap ${i + 1}`}
           scrap={scrap}
           unit={unit}
-          onChange={(changed) => put(i, changed)}
+          {...typing}
+          onChange={(changed) => putScraps(cloth, scraps.with(i, changed))}
+          onRemove={() => putScraps(cloth, scraps.toSpliced(i, 1))}
         />
       ))}
       <button type="button" onClick={() => putScraps(cloth, [...scraps, plainScrap(unit)])}>
@@ -45,40 +53,47 @@ const plainScrap = (unit: Unit): Scrap => ({
   flaws: [],
 });
 
-interface FieldsProps {
+interface FieldsProps extends Typing {
   readonly name: string;
   readonly scrap: Scrap;
   readonly unit: Unit;
-  readonly onChange: (scrap: Scrap | null) => void;
+  readonly onChange: (scrap: Scrap) => void;
+  readonly onRemove: () => void;
 }
 
-const ScrapFields = ({ name, scrap, unit, onChange }: FieldsProps) => {
+const ScrapFields = ({ name, scrap, onChange, onRemove, ...common }: FieldsProps) => {
   const { outline, flaws } = scrap;
   return (
     <fieldset className="scrap">
       <legend>{name}</legend>
       <Corners
+        {...common}
         label={`${name}, corners`}
         corners={outline}
-        unit={unit}
         onRead={(ring) => onChange({ ...scrap, outline: ring })}
       />
       {flaws.map((flaw, i) => (
         <Corners
           // biome-ignore lint/suspicious/noArrayIndexKey: a flaw is known by its place in the list alone.
           key={i}
+          {...common}
           label={`${name}, flaw ${i + 1}`}
           corners={flaw}
-          unit={unit}
-          onRead={(ring) => onChange({ ...scrap, flaws: flaws.map((one, j) => (j === i ? ring : one)) })}
-          onRemove={() => onChange({ ...scrap, flaws: flaws.filter((_, j) => j !== i) })}
+          onRead={(ring) => onChange({ ...scrap, flaws: flaws.with(i, ring) })}
+          onRemove={() => onChange({ ...scrap, flaws: flaws.toSpliced(i, 1) })}
         />
       ))}
       <div className="actions">
         <button type="button" onClick={() => onChange({ ...scrap, flaws: [...flaws, flawIn(outline)] })}>
           Add a flaw
         </button>
-        <button type="button" onClick={() => onChange(null)}>
+        <button
+          type="button"
+          onClick={({ currentTarget }) => {
+            focusHeading(currentTarget);
+            onRemove();
+          }}
+        >
           Remove
         </button>
       </div>
@@ -90,7 +105,7 @@ const ScrapFields = ({ name, scrap, unit, onChange }: FieldsProps) => {
 const flawIn = ([corner]: readonly Point[]): readonly Point[] =>
   rectangle((corner?.x ?? 0) + 100, (corner?.y ?? 0) + 100, 80, 80);
 
-interface CornersProps {
+interface CornersProps extends Typing {
   readonly label: string;
   readonly corners: readonly Point[];
   readonly unit: Unit;
@@ -99,29 +114,35 @@ interface CornersProps {
 }
 
 /** Corners as text. What cannot be read stays as it was typed, with a word why. */
-const Corners = ({ label, corners, unit, onRead, onRemove }: CornersProps) => {
+const Corners = ({ label, corners, unit, typed, onTyped, onRead, onRemove }: CornersProps) => {
   const id = useId();
-  const [typed, setTyped] = useState<string | null>(null);
-  const read = typed === null ? null : readCorners(typed, unit);
+  const text = typed.get(corners);
+  const read = text === undefined ? null : readCorners(text, unit);
   return (
     <div className="control wide">
       <label htmlFor={id}>{label}</label>
       <input
         id={id}
         className="figures"
-        value={typed ?? writeCorners(corners, unit)}
+        value={text ?? writeCorners(corners, unit)}
         aria-invalid={(read !== null && !read.ok) || undefined}
         onChange={({ target }) => {
-          setTyped(target.value);
           const now = readCorners(target.value, unit);
+          onTyped(forgetCorners(typed, corners).set(now.ok ? now.corners : corners, target.value));
           if (now.ok) onRead(now.corners);
         }}
         onBlur={() => {
-          if (read?.ok) setTyped(null);
+          if (read?.ok) onTyped(forgetCorners(typed, corners));
         }}
       />
       {onRemove && (
-        <button type="button" onClick={onRemove}>
+        <button
+          type="button"
+          onClick={({ currentTarget }) => {
+            focusHeading(currentTarget);
+            onRemove();
+          }}
+        >
           Remove this flaw
         </button>
       )}

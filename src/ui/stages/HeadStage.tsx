@@ -7,6 +7,7 @@ import { mm, words } from '../../words.ts';
 import { Measure } from '../controls/Measure.tsx';
 import { lengthNotation } from '../controls/notation.ts';
 import { TextField } from '../controls/TextField.tsx';
+import { useUnread } from '../controls/use-unread.ts';
 import { HeadCards } from '../head/HeadCards.tsx';
 import { WhatFitted } from '../head/WhatFitted.tsx';
 import { Figures, Said } from '../Said.tsx';
@@ -44,11 +45,13 @@ export const HeadStage = () => {
   );
 };
 
-const Understood = ({ mm: size }: { readonly mm: number }) => (
-  <p className="understood">
-    = <Figures text={`${formatLength(size, 'cm')} · ${formatLength(size, 'in')}`} />
-  </p>
-);
+/** The girth in both units, unless what is typed is no length. */
+const Understood = ({ mm: size }: { readonly mm: number }) =>
+  useUnread('head.girth', lengthNotation) === null && (
+    <p className="understood">
+      = <Figures text={`${formatLength(size, 'cm')} · ${formatLength(size, 'in')}`} />
+    </p>
+  );
 
 /** Room for a second and a third reading, and what they come to. */
 const MoreReadings = ({ count }: { readonly count: number }) => {
