@@ -208,8 +208,12 @@ test('thick cloth makes the shell longer and says so; cloth that shrinks makes t
   await expect(studio.getByRole('button', { name: 'Use 1.3 cm' })).toBeVisible();
   // Then 4 % of shrinkage along the band.
   await expect.poll(async () => (await taken(studio)) / before).toBeGreaterThan(1.045);
+  const outer = studio.getByRole('group').filter({ has: studio.getByText('Outer', { exact: true }) });
+  await expect(outer.getByText(/^All pieces lie along the grain/)).toBeVisible();
+  await expect(outer.getByLabel('Bias allowed')).toHaveCount(0);
   await studio.getByLabel('Washed before cutting').first().check();
   await expect.poll(async () => (await taken(studio)) / before).toBeLessThan(1.02);
+  await expect(outer.getByLabel('Bias allowed')).toBeVisible();
 });
 
 test('the shopping list is copied as text', async ({ studio, context }) => {

@@ -18,9 +18,9 @@ export interface ClothSpec {
   readonly width: number;
   /** A pile, or a print with one way up: all pieces lie the same way. */
   readonly nap: boolean;
-  /** Pieces may lie across the cloth, their grain along the weft. */
+  /** Pieces may lie across the cloth, their grain along the weft, where it shrinks alike both ways. */
   readonly cross: boolean;
-  /** Pieces may lie at 45° to the grain where that saves cloth. */
+  /** Pieces may lie at 45° to the grain where that saves cloth and it shrinks alike both ways. */
   readonly bias: boolean;
   /** What washing takes off, along the selvedge and across. */
   readonly shrinkLength: number;

@@ -11,6 +11,7 @@ import { capNames } from './cap-names.ts';
 import type { ClothSpec } from './cloth.ts';
 import type { LayCap, LayWish } from './lay-wish.ts';
 import { liesFolded } from './lies-folded.ts';
+import { rotationsOn } from './rotations-on.ts';
 
 /** One outline to be laid on a cloth, its grain along the cloth's length. */
 export interface LayPiece extends NestPiece {
@@ -141,11 +142,4 @@ const counterClockwise = (ring: readonly Point[]): readonly Point[] => {
     return sum + p.x * q.y - q.x * p.y;
   }, 0);
   return twice < 0 ? ring.toReversed() : ring;
-};
-
-/** Along the grain; the other way round, and across if that is allowed, where there is no nap; on the true bias where it is allowed. */
-const rotationsOn = ({ nap, cross, bias }: ClothSpec): readonly number[] => {
-  const eighth = Math.PI / 4;
-  const ways = [0, ...(cross && !nap ? [2 * eighth] : []), ...(bias ? [eighth, -eighth] : [])];
-  return nap ? ways : [...ways, ...ways.map((turn) => turn + Math.PI)];
 };

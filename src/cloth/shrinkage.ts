@@ -16,5 +16,11 @@ export const growthOf = ({
 }: Pick<ClothSpec, 'washed' | 'shrinkLength' | 'shrinkWidth'>): Growth =>
   washed ? NO_GROWTH : { along: 1 / (1 - shrinkLength), across: 1 / (1 - shrinkWidth) };
 
+/** Whether the wash takes as much along as across, so that it does not matter how a piece lies. Washed cloth has shrunk already. */
+export const shrinksAlike = (spec: Parameters<typeof growthOf>[0]): boolean => {
+  const { along, across } = growthOf(spec);
+  return along === across;
+};
+
 /** Cloth that loses more than this is no cloth to sew unwashed, parts of one. */
 export const MOST_SHRINKAGE = 0.2;

@@ -49,6 +49,15 @@ describe('what has to be laid on a cloth', () => {
     expect(pieces('outer', { nap: true, bias: true })[0]!.rotations).toHaveLength(3);
   });
 
+  test('keeps to the grain where the cloth will shrink more one way than the other', () => {
+    const turning = { cross: true, bias: true, shrinkLength: 0.05, shrinkWidth: 0.02 };
+    expect(pieces('outer', turning)[0]!.rotations).toEqual([0, Math.PI]);
+    expect(pieces('outer', { ...turning, nap: true })[0]!.rotations).toEqual([0]);
+    // What shrinks alike, or has shrunk already, is the same turned.
+    for (const change of [{ shrinkWidth: 0.05 }, { washed: true }])
+      expect(pieces('outer', { ...turning, ...change })[0]!.rotations).toHaveLength(8);
+  });
+
   test('is half as much on folded cloth for what is cut in pairs, and a half on the fold for a single one', () => {
     const all = pieces('outer', { folded: true });
     expect(named(all, 'sideBand').map(({ layers }) => layers)).toEqual(['both', 'both']);

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { applies } from '../../src/caps/parameter.ts';
 import { fetchStyle, styleIds } from '../../src/caps/registry.ts';
+import type { ClothSpec } from '../../src/cloth/cloth.ts';
 import { glossary } from '../../src/guide/glossary.ts';
 import { type Row, rowsOf } from '../../src/guide/rows.ts';
 import { phases, type Step } from '../../src/guide/step.ts';
@@ -215,6 +216,20 @@ describe('the order of work', () => {
       `One edge is ${then} cm long, the other ${lining} cm. Ease the longer one in.`,
     );
     expect(checks(washed, 'look').join()).not.toContain('wash');
+  });
+
+  test('lets only cloth lie another way that is the same turned after its first wash', async () => {
+    const flatTop = await fetchStyle('flat-top');
+    const cutting = (change: Partial<ClothSpec>): string => {
+      const { outer, ...others } = clothsOf({});
+      const cap = written(flatTop, {}, { ...others, outer: { ...outer, bias: true, ...change } })!;
+      return text(cap.guide.steps.find(({ id }) => id === 'cut')!);
+    };
+    const unlike = { shrinkLength: 0.05, shrinkWidth: 0.02 };
+    const said = /The outer cloth.* may lie another way/;
+    expect(cutting(unlike)).not.toMatch(said);
+    expect(cutting({ ...unlike, washed: true })).toMatch(said);
+    expect(cutting({ shrinkLength: 0.05, shrinkWidth: 0.05 })).toMatch(said);
   });
 
   test('reads easily: Flesch 60 and more for every step, in either unit, and for every word explained', () => {

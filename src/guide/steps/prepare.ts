@@ -1,4 +1,4 @@
-import type { ClothSpec } from '../../cloth/cloth.ts';
+import { mayTurn } from '../../cloth/rotations-on.ts';
 import type { Cloth } from '../../pattern/piece.ts';
 import { ratio, type Words, words } from '../../words.ts';
 import { marksOf } from '../marks.ts';
@@ -57,9 +57,6 @@ const washStep = (work: Work): readonly Step[] => {
 };
 
 const clothWord = (cloth: Cloth): string => (cloth === 'outer' ? 'outer cloth' : cloth);
-
-/** Whether the cutting lay may turn pieces off the grain that is drawn on them. */
-const mayTurn = ({ nap, cross, bias }: ClothSpec): boolean => bias || (cross && !nap);
 
 const cutStep = (work: Work): Step => {
   const { pieces } = work.pattern;

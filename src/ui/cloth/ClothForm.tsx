@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import { clothKinds, kindOf } from '../../cloth/kinds.ts';
+import { shrinksAlike } from '../../cloth/shrinkage.ts';
 import type { Cloth } from '../../pattern/piece.ts';
 import { putClothKind } from '../../state/cloth-actions.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -11,6 +12,7 @@ import { Switch } from '../controls/Switch.tsx';
 export const ClothForm = ({ cloth }: { readonly cloth: Cloth }) => {
   const washed = useStudio((s) => s.wish.cloths[cloth].washed);
   const nap = useStudio((s) => s.wish.cloths[cloth].nap);
+  const alike = useStudio((s) => shrinksAlike(s.wish.cloths[cloth]));
   const flat = cloth === 'stiffener';
   return (
     <>
@@ -30,8 +32,14 @@ export const ClothForm = ({ cloth }: { readonly cloth: Cloth }) => {
       {!flat && (
         <>
           <Switch field={`cloth.${cloth}.nap`} parameter={NAP} />
-          {!nap && <Switch field={`cloth.${cloth}.cross`} parameter={CROSS} />}
-          <Switch field={`cloth.${cloth}.bias`} parameter={BIAS} />
+          {alike ? (
+            <>
+              {!nap && <Switch field={`cloth.${cloth}.cross`} parameter={CROSS} />}
+              <Switch field={`cloth.${cloth}.bias`} parameter={BIAS} />
+            </>
+          ) : (
+            <p className="help">{ALONG_THE_GRAIN}</p>
+          )}
           <Switch field={`cloth.${cloth}.washed`} parameter={WASHED} />
           {!washed && (
             <>
@@ -72,6 +80,8 @@ const CROSS = {
   help: 'Pieces may lie across the cloth where that saves some: usual for lining and interlining.',
 };
 const BIAS = { label: 'Bias allowed', help: 'Pieces may be turned by 45° where that saves cloth.' };
+const ALONG_THE_GRAIN =
+  'All pieces lie along the grain: this cloth shrinks more one way than the other. Washed before cutting, they may be turned.';
 const WASHED = { label: 'Washed before cutting', help: 'It has shrunk already, and is cut as drawn.' };
 
 /** The kind of cloth: fills in what is typical of it, to be measured on the cloth itself. */

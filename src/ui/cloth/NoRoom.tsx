@@ -1,6 +1,7 @@
 import type { ClothLay } from '../../cloth/cloth-lay.ts';
 import { layName } from '../../cloth/lay-name.ts';
 import { isOfFirstCap } from '../../cloth/lay-pieces.ts';
+import { mayLieAcross } from '../../cloth/rotations-on.ts';
 import { type TooLarge, tooLarge } from '../../cloth/too-large.ts';
 import { put } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -9,7 +10,10 @@ import { Said } from '../Said.tsx';
 
 /** Where pieces found no place: which of them are larger than the cloth, and what would help. */
 export const NoRoom = ({ lay }: { readonly lay: ClothLay }) => {
-  const { nap, cross } = useStudio((s) => s.wish.cloths[lay.cloth]);
+  const offersAcross = useStudio(({ wish: { cloths } }) => {
+    const spec = cloths[lay.cloth];
+    return !spec.cross && mayLieAcross({ ...spec, cross: true });
+  });
   const large = tooLarge(lay);
   const turned = large.filter(({ fitsAcross }) => fitsAcross);
   const ofGrain = turned.find(({ piece }) => isOfFirstCap(piece) && piece.piece.grainBy !== undefined);
@@ -26,7 +30,7 @@ export const NoRoom = ({ lay }: { readonly lay: ClothLay }) => {
             Cut the {ofGrain.piece.piece.name.toLowerCase()} across the grain
           </button>
         )}
-        {turned.length > 0 && !nap && !cross && (
+        {turned.length > 0 && offersAcross && (
           <button type="button" onClick={() => put(`cloth.${lay.cloth}.cross`, true)}>
             Let pieces lie across
           </button>
