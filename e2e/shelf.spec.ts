@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright/test';
 import { goTo, outline, typedField } from './at-hand.ts';
 import { barriers } from './barriers.ts';
@@ -134,6 +135,19 @@ test('all caps and heads are saved as a file, and added from it elsewhere', asyn
     buffer: Buffer.from('{"caps": "none"}'),
   });
   await expect(other.getByText('This file holds no caps of ours.')).toBeVisible();
+
+  const { capwright, caps } = JSON.parse(readFileSync(file, 'utf8'));
+  const bring = (data: object) =>
+    other.getByLabel('Add from a file').setInputFiles({
+      name: 'later.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(data)),
+    });
+  await bring({ capwright: capwright + 1, caps });
+  await expect(other.getByText('This file was saved by a later Capwright')).toBeVisible();
+  const [cap] = caps;
+  await bring({ capwright, caps: [cap, { ...cap, wish: { ...cap.wish, version: 99 } }] });
+  await expect(other.getByText('Added 1 cap and 0 head cards. Left out')).toContainText('them: 1 cap.');
   await other.context().close();
 });
 

@@ -28,6 +28,9 @@ export interface SavedSpec {
   readonly spec: Spec;
 }
 
+/** Saved in a form that only a later program knows. */
+export const isLater = ({ version }: SavedSpec): boolean => version > SPEC_VERSION;
+
 /** What could be read, and the fields (such as 'cap.ease') that were damaged and stand at their defaults instead. */
 export interface Decoded {
   readonly spec: Spec;

@@ -1,5 +1,5 @@
 import { decodeHeads } from './decode-head.ts';
-import { isData, isNumber } from './reading.ts';
+import { isData } from './reading.ts';
 import type { HeadSpec } from './spec.ts';
 
 /** The form of the file. Raise it when the form changes; the specs in it carry their own version. */
@@ -15,13 +15,14 @@ export interface ShelfFile<Cap> {
 export const writeShelf = <Cap>({ caps, heads }: ShelfFile<Cap>): string =>
   `${JSON.stringify({ capwright: FILE_VERSION, caps, heads }, null, 1)}\n`;
 
-/** What such a file holds, without what is damaged; null where the text is no such file. */
+/** What such a file holds, without what is damaged; null where the text is no such file, 'later' where its form is not known yet. */
 export const readShelf = <Cap>(
   text: string,
   isCap: (data: unknown) => data is Cap,
-): ShelfFile<Cap> | null => {
+): ShelfFile<Cap> | 'later' | null => {
   const data = parsed(text);
-  if (!isData(data) || !isNumber(data.capwright) || !Array.isArray(data.caps)) return null;
+  if (!isData(data) || typeof data.capwright !== 'number' || !Array.isArray(data.caps)) return null;
+  if (data.capwright > FILE_VERSION) return 'later';
   return { caps: data.caps.filter(isCap), heads: decodeHeads(data.heads) };
 };
 

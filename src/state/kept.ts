@@ -123,7 +123,7 @@ export const lastGood = (wish: Spec, saved: unknown): Spec => {
   return canBeSewn(spec) ? spec : defaultSpec;
 };
 
-const noticeOf = (repaired: readonly string[]): string | null => {
+export const noticeOf = (repaired: readonly string[]): string | null => {
   if (repaired.length === 0) return null;
   if (repaired.includes('spec')) {
     return 'What this browser had kept could not be read, so the demo cap is on the table.';

@@ -1,10 +1,10 @@
 import { fetchStyle } from '../caps/registry.ts';
-import { decodeSpec, encodeSpec, type SavedSpec } from '../design/decode.ts';
+import { decodeSpec, encodeSpec, isLater, type SavedSpec } from '../design/decode.ts';
 import { freeName, newCap } from '../design/new-cap.ts';
 import type { HeadSpec, Spec } from '../design/spec.ts';
 import { putBack, settle, wishing } from './actions.ts';
 import { canBeSewn } from './derived.ts';
-import { lastGood, stylesKept } from './kept.ts';
+import { lastGood, noticeOf, stylesKept } from './kept.ts';
 import { lastPress } from './last-press.ts';
 import { MOST_CAPS, nextId, type SavedCap, type Shelved, savedName } from './shelved.ts';
 import type { Studio } from './state.ts';
@@ -17,6 +17,8 @@ export interface Opened {
   readonly wish: Spec;
   /** The wish itself or the last that could be drafted; in a damaged cap it may not be either. */
   readonly good: Spec;
+  /** What of the wish was damaged and stands at its usual value. */
+  readonly repaired: readonly string[];
 }
 
 const opened = new WeakMap<Shelved, Promise<Opened>>();
@@ -34,15 +36,16 @@ export const openShelved = (cap: Shelved): Promise<Opened> => {
 
 const readShelved = async (cap: Shelved): Promise<Opened> => {
   await Promise.all(stylesKept(cap).map(fetchStyle));
-  const wish = decodeSpec(cap.wish).spec;
-  return { wish, good: !canBeSewn(wish) ? decodeSpec(cap.good).spec : wish };
+  const { spec: wish, repaired } = decodeSpec(cap.wish);
+  return { wish, good: !canBeSewn(wish) ? decodeSpec(cap.good).spec : wish, repaired };
 };
 
 /** Takes a cap from the shelf to the table; the one that lay there goes on the shelf. Paper and unit stay. */
 export const takeToTable = async (cap: Shelved): Promise<void> => {
   const isLast = lastPress();
+  if (isLater(cap.wish)) return say(LATER);
   try {
-    const { wish } = await openShelved(cap);
+    const { wish, repaired } = await openShelved(cap);
     if (!isLast()) return;
     leaveTable();
     const { shelf, wish: present } = get();
@@ -56,11 +59,17 @@ export const takeToTable = async (cap: Shelved): Promise<void> => {
       capId: cap.id,
       shelf: [...shelf.filter((one) => one !== cap), onShelf()],
     });
+    // Paper and unit are those that stay.
+    const mended = repaired.filter((field) => field !== 'unit' && !field.startsWith('paper'));
+    if (mended.length > 0) say(noticeOf(mended));
   } catch {
-    useStudio.setState({
-      notice: 'This cap’s style could not be fetched. Please try again when there is a connection.',
-    });
+    say('This cap’s style could not be fetched. Please try again when there is a connection.');
   }
+};
+
+const LATER = 'This cap was saved by a later Capwright: please reload the page to bring this one up to date.';
+const say = (notice: string | null): void => {
+  useStudio.setState({ notice });
 };
 
 /** Begins a cap for a head in the style on the table; the cap that lay there goes on the shelf. */

@@ -20,6 +20,12 @@ it('what is damaged in a file is left out, and the rest is read', () => {
   });
 });
 
+it('a file of a later form is not read by halves', () => {
+  const data = JSON.parse(writeShelf({ caps, heads: demoHeads }));
+  for (const capwright of [data.capwright + 1, 1e9])
+    expect(readShelf(JSON.stringify({ ...data, capwright }), isSavedCap)).toBe('later');
+});
+
 it.each(['', 'caps', '[]', '{"caps": []}', '{"capwright": 1}'])('%j is no such file', (text) => {
   expect(readShelf(text, isSavedCap)).toBeNull();
 });

@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { encodeSpec } from '../../src/design/decode.ts';
+import { encodeSpec, SPEC_VERSION } from '../../src/design/decode.ts';
 import { demoHeads } from '../../src/design/demo-band.ts';
+import type { Spec } from '../../src/design/spec.ts';
 import { keepIn, openStudio } from './opened.ts';
 
 let kept: Map<string, string>;
@@ -192,6 +193,31 @@ describe('a cap removed from the shelf', () => {
 });
 
 describe('a damaged shelf', () => {
+  it('says which caps had to be mended when they are taken to the table', async () => {
+    const { now, takeToTable, addToShelf } = await open();
+    const whole = encodeSpec(now().wish);
+    const damaged = (changed: object) => ({
+      wish: { ...whole, spec: { ...whole.spec, ...changed } as Spec },
+      good: whole,
+    });
+    addToShelf([damaged({ paper: 7 }), damaged({ head: { ...whole.spec.head, readings: [] } })]);
+    const [paperless, headless] = now().shelf.slice(-2);
+    await takeToTable(paperless!);
+    expect(now().notice).toBeNull();
+    await takeToTable(headless!);
+    expect(now().notice).toMatch(/look them over/);
+  });
+
+  it('leaves a cap that a later version saved where it is, and says so', async () => {
+    const { now, takeToTable, addToShelf } = await open();
+    const { wish, capId } = now();
+    const later = { ...encodeSpec(wish), version: SPEC_VERSION + 1 };
+    addToShelf([{ wish: later, good: later }]);
+    await takeToTable(now().shelf.at(-1)!);
+    expect(now().capId).toBe(capId);
+    expect(now().notice).toMatch(/later/);
+  });
+
   it('loses what is no cap, and nothing else', async () => {
     const { now, removeFromShelf } = await open();
     removeFromShelf(now().shelf[0]!);

@@ -1,4 +1,5 @@
 import { type ChangeEvent, useId, useState } from 'react';
+import { isLater } from '../../design/decode.ts';
 import { readShelf, writeShelf } from '../../design/shelf-file.ts';
 import { addHeads } from '../../state/heads.ts';
 import { addToShelf, onShelf } from '../../state/shelf.ts';
@@ -54,11 +55,16 @@ const save = (): void => {
 const added = (text: string): string => {
   const file = readShelf(text, isSavedCap);
   if (file === null) return 'This file holds no caps of ours. Choose one that was saved here.';
-  const left = addToShelf(file.caps);
+  if (file === 'later')
+    return 'This file was saved by a later Capwright: nothing was added. Reload the page first.';
+  const known = file.caps.filter(({ wish }) => !isLater(wish));
+  const later = file.caps.length - known.length;
+  const left = addToShelf(known);
   const heads = addHeads(file.heads);
-  const caps = file.caps.length - left;
+  const caps = known.length - left;
   return [
     `Added ${count(caps, 'cap')} and ${count(heads, 'head card')}.`,
+    later > 0 ? `Left out, since a later Capwright saved them: ${count(later, 'cap')}.` : '',
     left > 0 ? `The shelf is full: ${count(left, 'cap')} found no room.` : '',
     heads < file.heads.length ? 'Cards whose name was there already were left as they are.' : '',
   ]
