@@ -164,6 +164,15 @@ test('scraps of any outline will do, or not', async ({ studio }) => {
   await expect(studio.getByText('Scraps at hand')).toBeFocused();
   await expect(stale).toHaveCount(0);
   await expect(studio.getByRole('textbox', { name: 'Scrap 1, corners' })).toHaveValue('0 0; 5 0; 5 5; 0 5');
+  const add = studio.getByRole('button', { name: 'Add a scrap' });
+  await add.evaluate(async (button: HTMLButtonElement) => {
+    while (!button.disabled) {
+      button.click();
+      await new Promise(requestAnimationFrame);
+    }
+  });
+  await expect(studio.getByRole('textbox', { name: /^Scrap \d+, corners$/ })).toHaveCount(20);
+  await expect(studio.getByText('No more than 20 scraps of a cloth.')).toBeVisible();
 });
 
 test('the lay is handed over as pages, one for each cloth', async ({ studio }) => {

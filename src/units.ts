@@ -6,6 +6,9 @@ const MM_PER_YARD = 36 * MM_PER_INCH;
 export const inches = (n: number): number => n * MM_PER_INCH;
 export const degrees = (n: number): number => (n * Math.PI) / 180;
 
+/** No number typed or kept is larger: as a length in mm it is longer than any roll of paper or bolt of cloth. */
+export const LARGEST = 1e5;
+
 /** Decimals that let a figure of drafting arithmetic be followed: a tenth of a millimetre, a thousandth of an inch. */
 export const EXACT_DECIMALS: Readonly<Record<Unit, number>> = { cm: 2, in: 3 };
 
@@ -105,7 +108,9 @@ export const parseLength = (text: string, unit: Unit): ParsedLength => {
   const read = readLength(tidy(text));
   if (typeof read === 'string') return { ok: false, message: `${read} ${LENGTH_HINT[unit]}`.trim() };
   const measure = read.measure ?? unit;
-  return { ok: true, mm: read.value * MM_PER[measure], unit: unitOf(measure) };
+  const mm = read.value * MM_PER[measure];
+  if (mm > LARGEST) return { ok: false, message: `${TOO_LARGE} ${LENGTH_HINT[unit]}` };
+  return { ok: true, mm, unit: unitOf(measure) };
 };
 
 /**
@@ -129,6 +134,7 @@ export const parseRow = (text: string, unit: Unit): ParsedRow => {
   if (!alone && row.some((read) => read.measure === undefined))
     return { ok: false, message: `Write the unit after every length, or once at the end. ${ROW_HINT[unit]}` };
   const mm = row.map((read) => read.value * MM_PER[read.measure ?? last ?? unit]);
+  if (mm.some((one) => one > LARGEST)) return { ok: false, message: `${TOO_LARGE} ${ROW_HINT[unit]}` };
   const understood = last === undefined ? unit : unitOf(last);
   return { ok: true, mm, unit: understood };
 };
@@ -226,15 +232,16 @@ const readNumber = (text: string, what: string): number | string => {
   if (fraction !== null) {
     const [, whole = '0', over, under] = fraction;
     if (Number(under) === 0) return 'A fraction cannot have 0 under its line.';
-    return finite(Number(whole) + Number(over) / Number(under));
+    return within(Number(whole) + Number(over) / Number(under));
   }
-  if (/^(\d+([.,]\d*)?|[.,]\d+)$/.test(text)) return finite(Number(text.replace(',', '.')));
+  if (/^(\d+([.,]\d*)?|[.,]\d+)$/.test(text)) return within(Number(text.replace(',', '.')));
   if (/^[\d.,]+$/.test(text) && /\d/.test(text)) return 'A number has one point or one comma at most.';
   if (/^[\d.,/ -]*\d[ -]+\d[\d.,/ -]*$/.test(text)) return 'Write one number at a time.';
   return `“${text.length > 24 ? `${text.slice(0, 23)}…` : text}” cannot be read.`;
 };
 
-const finite = (n: number): number | string => (Number.isFinite(n) ? n : 'This number is too large.');
+const TOO_LARGE = 'This number is too large.';
+const within = (n: number): number | string => (n <= LARGEST ? n : TOO_LARGE);
 
 /** The single lengths of a row, tidy; null where a blank before a fraction could part two lengths or join one. */
 const partsOf = (text: string): readonly string[] | null => {

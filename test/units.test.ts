@@ -150,6 +150,8 @@ describe('a typed length', () => {
     ['21.5 1/2', 'in', 'Write one number at a time.'],
     ['21 in 5 in', 'in', 'cannot be read'],
     ['9'.repeat(400), 'cm', 'too large'],
+    ['9'.repeat(20), 'cm', 'too large'],
+    ['100.1 m', 'cm', 'too large'],
   ] as const)('%j is refused, and the message says what would work', (text, unit, reason) => {
     expect(refusal(text, unit)).toContain(reason);
     expect(refusal(text, unit)).toMatch(/Type a length such as .*\.$/);

@@ -1,6 +1,10 @@
 import type { Point } from '../geometry/point.ts';
 import type { Cloth } from '../pattern/piece.ts';
 
+/** As many scraps of a cloth, and corners of a scrap or a flaw, as are kept. */
+export const MOST_SCRAPS = 20;
+export const MOST_CORNERS = 60;
+
 /** A left-over piece of cloth of any shape, its length along x. Corners in mm, in order round it. */
 export interface Scrap {
   readonly outline: readonly Point[];

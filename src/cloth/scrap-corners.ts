@@ -3,6 +3,7 @@ import { polygon } from '../geometry/path.ts';
 import { distance, type Point, point } from '../geometry/point.ts';
 import { SAME_POINT } from '../geometry/tolerance.ts';
 import { formatLength, parseLength, parseRow, type Unit } from '../units.ts';
+import { MOST_CORNERS } from './cloth.ts';
 
 export type ReadCorners =
   | { readonly ok: true; readonly corners: readonly Point[] }
@@ -24,7 +25,7 @@ const TWO_WAYS = 'These commas can be read two ways: part corner from corner wit
 
 /**
  * Reads corners back, also where a comma joins along and across or no semicolons part the corners; the size of a
- * rectangle, `40 x 30`, stands for its corners. A ring needs three and some width, and may not cross itself; a corner
+ * rectangle, `40 x 30`, stands for its corners. A ring needs three, no more than are kept, and some width, and may not cross itself; a corner
  * given twice in a row, or the first again at the end, is one.
  */
 export const readCorners = (text: string, unit: Unit): ReadCorners => {
@@ -32,6 +33,8 @@ export const readCorners = (text: string, unit: Unit): ReadCorners => {
   if (typeof given === 'string') return { ok: false, message: given };
   const corners = given.filter((corner, i) => distance(corner, given[(i + 1) % given.length]!) > SAME_POINT);
   if (corners.length < 3) return { ok: false, message: `At least three corners. ${HINT}` };
+  if (corners.length > MOST_CORNERS)
+    return { ok: false, message: `No more than ${MOST_CORNERS} corners: leave out the least of them.` };
   if (crossesItself(corners))
     return { ok: false, message: 'The outline crosses itself: give the corners in order round it.' };
   if (Math.abs(areaOf(polygon(corners))) < LEAST_AREA)

@@ -1,6 +1,6 @@
 import type { Parameter, ParameterTable, ParameterValue, Values } from '../caps/parameter.ts';
 import { isStyleId, styleOf } from '../caps/registry.ts';
-import type { ClothSpec, Cloths, Scrap } from '../cloth/cloth.ts';
+import { type ClothSpec, type Cloths, MOST_CORNERS, MOST_SCRAPS, type Scrap } from '../cloth/cloth.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Cloth } from '../pattern/piece.ts';
 import type { PaperName, PaperSpec } from '../print/paper.ts';
@@ -69,8 +69,6 @@ const migrated = (spec: Data, version: unknown): Data => {
 };
 
 const MOST_WIDTHS = 12;
-const MOST_SCRAPS = 20;
-const MOST_CORNERS = 60;
 
 const isValue = (value: unknown): value is ParameterValue =>
   isNumberOrNull(value) || isBoolean(value) || isName(value) || isRow(MOST_WIDTHS)(value);
@@ -79,7 +77,6 @@ const isRing = (value: unknown): value is readonly Point[] =>
   Array.isArray(value) && value.length >= 3 && value.length <= MOST_CORNERS && value.every(isPoint);
 const isScraps = (value: unknown): value is readonly Scrap[] =>
   Array.isArray(value) &&
-  value.length <= MOST_SCRAPS &&
   value.every(
     (one) => isData(one) && isRing(one.outline) && Array.isArray(one.flaws) && one.flaws.every(isRing),
   );
@@ -168,7 +165,7 @@ const decodeCloth = ({ take }: Reader, usual: ClothSpec): ClothSpec => ({
   washed: take('washed', isBoolean, usual.washed),
   folded: take('folded', isBoolean, usual.folded),
   length: take('length', isNumberOrNull, usual.length),
-  scraps: take('scraps', isScraps, usual.scraps),
+  scraps: take('scraps', isScraps, usual.scraps).slice(0, MOST_SCRAPS),
   price: take('price', isNumberOrNull, usual.price),
 });
 

@@ -1,6 +1,6 @@
 import { defaultsOf } from '../caps/parameter.ts';
 import { styleOf } from '../caps/registry.ts';
-import { nameForWearer } from './cap-name.ts';
+import { freeName, nameForWearer } from './cap-name.ts';
 import { valuesThatFit } from './decode.ts';
 import { fittedValues } from './head-cards.ts';
 import type { HeadSpec, Spec } from './spec.ts';
@@ -15,13 +15,4 @@ export const newCap = (from: Spec, head: HeadSpec, names: readonly string[]): Sp
     head,
     cap: { style, name: freeName(nameForWearer(head.name.trim()), names), values },
   };
-};
-
-/** The name itself, or with the first number that sets it apart from the names there are. */
-export const freeName = (name: string, names: readonly string[]): string => {
-  if (!names.includes(name)) return name;
-  const stem = name.replace(/ \d+$/, '');
-  let n = 2;
-  while (names.includes(`${stem} ${n}`)) n++;
-  return `${stem} ${n}`;
 };

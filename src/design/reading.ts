@@ -1,14 +1,15 @@
+import { LARGEST } from '../units.ts';
+
 /** What has been parsed but not been looked at yet. */
 export type Data = Readonly<Record<string, unknown>>;
 
-/** Longer than any roll of paper or bolt of cloth, mm: beyond this a number is damage, not a wish. */
-const LONGEST = 1e5;
-const LONGEST_NAME = 120;
+/** In letters; a name that is typed or made is no longer. */
+export const LONGEST_NAME = 120;
 
 export const isData = (value: unknown): value is Data =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 export const isNumber = (value: unknown): value is number =>
-  typeof value === 'number' && Math.abs(value) <= LONGEST;
+  typeof value === 'number' && Math.abs(value) <= LARGEST;
 export const isBoolean = (value: unknown): value is boolean => typeof value === 'boolean';
 export const isNumberOrNull = (value: unknown): value is number | null => value === null || isNumber(value);
 export const isName = (value: unknown): value is string =>

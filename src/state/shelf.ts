@@ -1,6 +1,7 @@
 import { fetchStyle } from '../caps/registry.ts';
+import { freeName } from '../design/cap-name.ts';
 import { decodeSpec, encodeSpec, isLater, type SavedSpec } from '../design/decode.ts';
-import { freeName, newCap } from '../design/new-cap.ts';
+import { newCap } from '../design/new-cap.ts';
 import type { HeadSpec, Spec } from '../design/spec.ts';
 import { putBack, settle, wishing } from './actions.ts';
 import { canBeSewn } from './derived.ts';

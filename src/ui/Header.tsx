@@ -1,3 +1,4 @@
+import { LONGEST_NAME } from '../design/reading.ts';
 import { change, putTheme, putUnit, redo, settle, undo } from '../state/actions.ts';
 import { useStudio } from '../state/studio.ts';
 import { useSteps } from '../state/use-steps.ts';
@@ -28,9 +29,6 @@ const Mark = () => (
   </svg>
 );
 
-/** As long as a saved name may be. */
-const LONGEST = 120;
-
 const CapName = () => {
   const name = useStudio((s) => s.wish.cap.name);
   return (
@@ -40,7 +38,7 @@ const CapName = () => {
         aria-label="Name of the cap"
         autoComplete="off"
         spellCheck={false}
-        maxLength={LONGEST}
+        maxLength={LONGEST_NAME}
         size={1}
         value={name}
         onChange={(event) => change('cap.name', event.target.value)}

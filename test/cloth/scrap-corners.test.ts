@@ -85,6 +85,7 @@ describe('the corners of a scrap', () => {
     ['0 0; 40 30; 40 0; 0 30', /crosses itself/],
     ['0 0; 40 0; 80 0', /on one line/],
     ['0 0; 0 0; 0 0', /three corners/],
+    [Array.from({ length: 61 }, (_, i) => `${i} ${i * i}`).join(';'), /than 60 corners/],
   ])('%s are refused with a word that helps', (text, message) => {
     const read = readCorners(text, 'cm');
     expect(!read.ok && read.message).toMatch(message);

@@ -99,6 +99,20 @@ describe('a saved spec', () => {
     expect(written(defaultSpec).version).toBe(SPEC_VERSION);
   });
 
+  it('with more scraps than are kept has the first of them', () => {
+    const scraps = Array.from({ length: 25 }, (_, i) => ({
+      outline: [
+        { x: 0, y: 0 },
+        { x: 100 + i, y: 0 },
+        { x: 0, y: 100 },
+      ],
+      flaws: [],
+    }));
+    const { spec, repaired } = decodeSpec(damaged('cloths.outer.scraps', scraps));
+    expect(spec.cloths.outer.scraps).toEqual(scraps.slice(0, 20));
+    expect(repaired).toEqual([]);
+  });
+
   it('keeps a wish that cannot be sewn: it is a wish, not damage', () => {
     const { spec, repaired } = decodeSpec(damaged('cap.values.crownFullness', 5000));
     expect(spec.cap.values.crownFullness).toBe(5000);

@@ -162,6 +162,18 @@ describe('another cap', () => {
     expect(new Set([now().capId, ...now().shelf.map(({ id }) => id)]).size).toBe(6);
   });
 
+  it('has a name no longer than is kept', async () => {
+    const { now, put, startCap, copyCap } = await open();
+    put('head.name', 'W'.repeat(120));
+    startCap(now().wish.head);
+    startCap(now().wish.head);
+    copyCap();
+    const { name } = now().wish.cap;
+    expect(name).toHaveLength(120);
+    expect(name).toMatch(/^W+.* 4$/);
+    expect((await reload()).now()).toMatchObject({ wish: { cap: { name } }, notice: null });
+  });
+
   it('is begun for a head that was fitted with what fitted it', async () => {
     const { now, startCap } = await open();
     const { keepFit } = await import('../../src/state/try-on.ts');

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { flatTopParameters } from '../../src/caps/flat-top/parameters.ts';
 import { skullParameters } from '../../src/caps/skull/parameters.ts';
-import { notationOf, squareNotation, thicknessNotation } from '../../src/ui/controls/notation.ts';
+import {
+  notationOf,
+  priceNotation,
+  squareNotation,
+  thicknessNotation,
+} from '../../src/ui/controls/notation.ts';
 import { inches } from '../../src/units.ts';
 
 describe('what the test square measured', () => {
@@ -36,6 +41,13 @@ describe('a number alone, where a ruler’s millimetres are asked for', () => {
   it('is so of the test square too', () => {
     expect(squareNotation.read('98 1/2', 'cm')).toEqual({ ok: true, value: 98.5 });
     expect(squareNotation.read('98½', 'cm')).toEqual({ ok: true, value: 98.5 });
+  });
+});
+
+describe('a price', () => {
+  it('is refused where it is larger than is kept', () => {
+    expect(priceNotation.read('14,50', 'cm')).toEqual({ ok: true, value: 14.5 });
+    expect(priceNotation.read('100001', 'cm').ok).toBe(false);
   });
 });
 

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import type { Scrap } from '../../cloth/cloth.ts';
+import { MOST_SCRAPS, type Scrap } from '../../cloth/cloth.ts';
 import { readCorners, rectangle, writeCorners } from '../../cloth/scrap-corners.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { Cloth } from '../../pattern/piece.ts';
@@ -22,6 +22,7 @@ interface Props extends Typing {
 export const ScrapForm = ({ cloth, ...typing }: Props) => {
   const scraps = useStudio((s) => s.wish.cloths[cloth].scraps);
   const unit = useStudio((s) => s.wish.unit);
+  const full = scraps.length >= MOST_SCRAPS;
   return (
     <details>
       <summary>Scraps at hand</summary>
@@ -41,9 +42,10 @@ export const ScrapForm = ({ cloth, ...typing }: Props) => {
           onRemove={() => putScraps(cloth, scraps.toSpliced(i, 1))}
         />
       ))}
-      <button type="button" onClick={() => putScraps(cloth, [...scraps, plainScrap(unit)])}>
+      <button type="button" disabled={full} onClick={() => putScraps(cloth, [...scraps, plainScrap(unit)])}>
         Add a scrap
       </button>
+      {full && <p className="help">No more than {MOST_SCRAPS} scraps of a cloth.</p>}
     </details>
   );
 };

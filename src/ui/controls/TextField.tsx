@@ -1,10 +1,8 @@
 import { useId } from 'react';
+import { LONGEST_NAME } from '../../design/reading.ts';
 import { change, settle } from '../../state/actions.ts';
 import { type FieldId, readField } from '../../state/field.ts';
 import { useStudio } from '../../state/studio.ts';
-
-/** As long as a saved name may be. */
-const LONGEST = 120;
 
 /** A name: whose head, which cap. */
 export const TextField = ({ field, label }: { readonly field: FieldId; readonly label: string }) => {
@@ -18,7 +16,7 @@ export const TextField = ({ field, label }: { readonly field: FieldId; readonly 
         id={id}
         className="name"
         autoComplete="off"
-        maxLength={LONGEST}
+        maxLength={LONGEST_NAME}
         value={value}
         onChange={(event) => change(field, event.target.value)}
         onBlur={settle}

@@ -6,6 +6,7 @@ import {
   formatRow,
   formatThickness,
   inches,
+  LARGEST,
   type LengthFormat,
   parseAngle,
   parseLength,
@@ -122,7 +123,7 @@ export const priceNotation: Notation = {
   write: (value) => Number(value).toFixed(2),
   read: (text) => {
     const price = LONE.test(text) ? Number(text.trim().replace(',', '.')) : Number.NaN;
-    return Number.isFinite(price)
+    return price <= LARGEST
       ? { ok: true, value: price }
       : { ok: false, message: 'Type the price as a number, such as 14.50.' };
   },
