@@ -12,18 +12,26 @@ interface Keeping<S> extends PersistStorage<S> {
   readonly asKept: (value: StorageValue<S>) => void;
 }
 
+interface Told {
+  /** The browser refuses to keep anything, or has no room left. */
+  readonly refused: () => void;
+  /** It keeps again what is changed. */
+  readonly keptAgain: () => void;
+  /** Another tab keeps something in the same place. */
+  readonly elsewhere: () => void;
+}
+
 /**
- * Keeps the state in the browser. Writing waits for a rest and happens at the latest when the page is left, so that
- * dragging a slider is never held up. A browser that refuses to keep anything is not an error: `onRefused` is told once.
- * `onElsewhere` is told when another tab keeps something in the same place.
+ * Keeps the state in the browser under one name. Writing waits for a rest and happens at the latest when the page is left,
+ * so that dragging a slider is never held up. A browser that refuses is not an error: it is told once.
  */
-export const keeping = <S>(onRefused: () => void, onElsewhere: () => void): Keeping<S> => {
+export const keeping = <S>(place: string, told: Told): Keeping<S> => {
   let waiting: { readonly name: string; readonly value: StorageValue<S> } | null = null;
   let refused = false;
   let last: string | null = null;
 
   const refuse = () => {
-    if (!refused) onRefused();
+    if (!refused) told.refused();
     refused = true;
   };
 
@@ -34,18 +42,22 @@ export const keeping = <S>(onRefused: () => void, onElsewhere: () => void): Keep
     waiting = null;
     const text = JSON.stringify(value);
     if (text === last) return;
-    last = text;
     try {
       localStorage.setItem(name, text);
     } catch {
-      refuse();
+      return refuse();
     }
+    last = text;
+    if (refused) told.keptAgain();
+    refused = false;
   };
 
   const resting = onceResting(write);
   globalThis.addEventListener?.('pagehide', write);
   globalThis.document?.addEventListener('visibilitychange', write);
-  globalThis.addEventListener?.('storage', onElsewhere);
+  globalThis.addEventListener?.('storage', (event) => {
+    if ((event as StorageEvent).key === place) told.elsewhere();
+  });
 
   return {
     asKept: (value) => {

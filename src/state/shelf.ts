@@ -98,7 +98,8 @@ export const addToShelf = (caps: readonly SavedCap[]): number => {
   const taken = caps.slice(0, Math.max(0, MOST_CAPS - shelf.length));
   const first = freeId();
   const added = taken.map(({ wish, good }, i): Shelved => ({ id: first + i, wish, good }));
-  useStudio.setState({ shelf: [...shelf, ...added] });
+  // Nothing added is no step of undo.
+  if (added.length > 0) useStudio.setState({ shelf: [...shelf, ...added] });
   return caps.length - taken.length;
 };
 

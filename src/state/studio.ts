@@ -33,18 +33,22 @@ const first: Studio = {
 };
 
 const NAME = 'capwright';
-const REFUSED = 'This browser keeps nothing for this page: a reload brings back the demo cap.';
+const REFUSED =
+  'This browser does not keep what you change now, and a reload loses it. To be safe, save all caps as a file from the shelf.';
 const ELSEWHERE =
   'Capwright is open in another tab too. What was changed last is what is kept: please go on in one of them.';
-const say = (notice: string): void => {
+const say = (notice: string | null): void => {
   useStudio.setState({ notice });
 };
 const MOST_STEPS = 200;
 const VERSION = 1;
-const storage = keeping<Kept>(
-  () => say(REFUSED),
-  () => say(ELSEWHERE),
-);
+const storage = keeping<Kept>(NAME, {
+  refused: () => say(REFUSED),
+  keptAgain: () => {
+    if (useStudio.getState().notice === REFUSED) say(null);
+  },
+  elsewhere: () => say(ELSEWHERE),
+});
 
 export const useStudio = create<Studio>()(
   persist(

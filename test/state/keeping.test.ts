@@ -79,14 +79,16 @@ describe('keeping', () => {
   });
 
   it('leaves alone what another tab kept, and is told of it, until something is changed here', async () => {
-    const told: (() => void)[] = [];
+    const told: ((event: object) => void)[] = [];
     vi.stubGlobal(
       'addEventListener',
-      (kind: string, hear: () => void) => kind === 'storage' && told.push(hear),
+      (kind: string, hear: (event: object) => void) => kind === 'storage' && told.push(hear),
     );
     const studio = await openStudio();
+    for (const hear of told) hear({ key: 'of another page' });
+    expect(studio.now().notice).toBeNull();
     kept.set('capwright', 'what another tab kept');
-    for (const hear of told) hear();
+    for (const hear of told) hear({ key: 'capwright' });
     expect(studio.now().notice).toMatch(/open in another tab/);
     rest();
     expect(kept.get('capwright')).toBe('what another tab kept');
@@ -155,11 +157,26 @@ describe('keeping', () => {
     expect(studio.now().notice).toBeNull();
     studio.put('cap.ease', 20);
     rest();
-    expect(studio.now().notice).toMatch(/keeps nothing/);
+    expect(studio.now().notice).toMatch(/does not keep/);
     studio.dismissNotice();
     studio.put('cap.ease', 22);
     rest();
     expect(studio.now().notice).toBeNull();
     expect(Number(studio.now().wish.cap.values.ease)).toBe(22);
+  });
+
+  it('by a browser that was full and has room again takes the word back', async () => {
+    const studio = await openStudio();
+    const write = vi.spyOn(localStorage, 'setItem').mockImplementation(() => {
+      throw new Error('full');
+    });
+    studio.put('cap.ease', 20);
+    rest();
+    expect(studio.now().notice).toMatch(/does not keep/);
+    write.mockRestore();
+    studio.putTheme('dark');
+    rest();
+    expect(studio.now().notice).toBeNull();
+    expect(kept.get('capwright')).toContain('"ease":20');
   });
 });

@@ -243,6 +243,18 @@ describe('a damaged shelf', () => {
 });
 
 describe('a full shelf', () => {
+  it('takes no more from a file, nor does any shelf from an empty one, and that is no step of undo', async () => {
+    const { now, copyCap, addToShelf, past } = await open();
+    const steps = () => past.getState().pastStates.length;
+    expect(addToShelf([])).toBe(0);
+    expect(steps()).toBe(0);
+    while (now().shelf.length < 100) copyCap();
+    const before = steps();
+    expect(addToShelf(now().shelf.slice(0, 2))).toBe(2);
+    expect(steps()).toBe(before);
+    expect(now().shelf).toHaveLength(100);
+  });
+
   it('loses no cap by a reload', async () => {
     const { now, copyCap } = await open();
     while (now().shelf.length < 104) copyCap();
