@@ -9,6 +9,7 @@ import type { Scrap } from './cloth.ts';
 import type { LayPiece } from './lay-pieces.ts';
 import type { LayCap, LayWish } from './lay-wish.ts';
 import { liesFolded } from './lies-folded.ts';
+import { washGrowth } from './shrinkage.ts';
 
 /** One outline where it lies on the cloth. */
 export interface LaidPiece {
@@ -28,6 +29,8 @@ export interface ClothLay {
   readonly folded: boolean;
   /** Of cloth that the pieces reach over. */
   readonly length: number;
+  /** What has to be bought for that length: more where the cloth is washed before it is cut. */
+  readonly bought: number;
   /** What there is, where it is a remnant; null for cloth off the bolt, or scraps. */
   readonly remnant: number | null;
   /** The scraps side by side; none where a width of cloth is laid on. */
@@ -68,6 +71,7 @@ export const clothLay = (
   const folded = liesFolded(spec);
   const row = inRow(scraps);
   const box = boxOf(row.flatMap(({ scrap, shift }) => scrap.outline.map((p) => add(p, shift))));
+  const reached = scraps.length > 0 ? box.max.x : (layout.length ?? 0);
   const byId = new Map(pieces.map((piece) => [piece.id, piece]));
   const find = (id: string): readonly LayPiece[] => (byId.has(id) ? [byId.get(id)!] : []);
   return {
@@ -75,7 +79,8 @@ export const clothLay = (
     caps: caps.map(({ name, count }) => ({ name, count })),
     width: scraps.length > 0 ? box.max.y : folded ? width / 2 : width,
     folded,
-    length: scraps.length > 0 ? box.max.x : (layout.length ?? 0),
+    length: reached,
+    bought: reached * washGrowth(spec).along,
     remnant: scraps.length > 0 ? null : length,
     scraps: row,
     laid: layout.placements.flatMap((at) =>

@@ -11,7 +11,7 @@ import { threadFor } from './thread.ts';
 /** What one cloth takes at one width, mm. */
 export interface ClothNeed {
   readonly width: number;
-  /** Of cloth that the pieces reach over; null where they find no place at this width. */
+  /** What has to be bought; null where the pieces find no place at this width. */
   readonly length: number | null;
 }
 

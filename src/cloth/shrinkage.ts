@@ -8,16 +8,18 @@ export interface Growth {
 
 export const NO_GROWTH: Growth = { along: 1, across: 1 };
 
+type Shrinkage = Pick<ClothSpec, 'washed' | 'shrinkLength' | 'shrinkWidth'>;
+
 /** What gives a piece its size once the cloth has shrunk by a part s: 1/(1 − s) each way. Washed cloth has shrunk already. */
-export const growthOf = ({
-  washed,
-  shrinkLength,
-  shrinkWidth,
-}: Pick<ClothSpec, 'washed' | 'shrinkLength' | 'shrinkWidth'>): Growth =>
+export const growthOf = ({ washed, shrinkLength, shrinkWidth }: Shrinkage): Growth =>
   washed ? NO_GROWTH : { along: 1 / (1 - shrinkLength), across: 1 / (1 - shrinkWidth) };
 
+/** How many times longer and broader cloth is bought than it is when it is cut: in between it may be washed. */
+export const washGrowth = (spec: Shrinkage): Growth =>
+  spec.washed ? growthOf({ ...spec, washed: false }) : NO_GROWTH;
+
 /** Whether the wash takes as much along as across, so that it does not matter how a piece lies. Washed cloth has shrunk already. */
-export const shrinksAlike = (spec: Parameters<typeof growthOf>[0]): boolean => {
+export const shrinksAlike = (spec: Shrinkage): boolean => {
   const { along, across } = growthOf(spec);
   return along === across;
 };

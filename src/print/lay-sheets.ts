@@ -82,7 +82,7 @@ const groundWords = (lay: ClothLay, unit: Unit): string => {
     : `${length(lay.width)} wide`;
   const takes =
     lay.remnant === null
-      ? `takes ${length(lay.length)}: buy ${lengthBought(toBuy(lay.length, unit), unit)}`
+      ? `takes ${length(lay.length)}: buy ${lengthBought(toBuy(lay.bought, unit), unit)}`
       : `takes ${length(lay.length)} of ${length(lay.remnant)}`;
   return `Cloth ${wide}, ${takes}${left}`;
 };

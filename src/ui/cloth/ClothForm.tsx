@@ -82,7 +82,10 @@ const CROSS = {
 const BIAS = { label: 'Bias allowed', help: 'Pieces may be turned by 45° where that saves cloth.' };
 const ALONG_THE_GRAIN =
   'All pieces lie along the grain: this cloth shrinks more one way than the other. Washed before cutting, they may be turned.';
-const WASHED = { label: 'Washed before cutting', help: 'It has shrunk already, and is cut as drawn.' };
+const WASHED = {
+  label: 'Washed before cutting',
+  help: 'It has shrunk already, and is cut as drawn. What the wash takes is bought besides.',
+};
 
 /** The kind of cloth: fills in what is typical of it, to be measured on the cloth itself. */
 const Kind = ({ cloth }: { readonly cloth: Cloth }) => {

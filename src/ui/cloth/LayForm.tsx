@@ -104,7 +104,7 @@ interface AnswerProps {
 /** How much cloth it takes, or whether the remnant will do. */
 const Answer = ({ lay, unread }: AnswerProps) => {
   const unit = useStudio((s) => s.wish.unit);
-  const bought = lengthBought(toBuy(lay.length, unit), unit);
+  const bought = lengthBought(toBuy(lay.bought, unit), unit);
   return (
     <div className="said" aria-live="polite">
       {unread && (

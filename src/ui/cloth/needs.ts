@@ -6,6 +6,7 @@ import type { LayAnswer, LayOrder } from '../../cloth/lay-messages.ts';
 import { layPieces } from '../../cloth/lay-pieces.ts';
 import { layTask } from '../../cloth/lay-task.ts';
 import type { LayCap, LayWish } from '../../cloth/lay-wish.ts';
+import { offTheBolt } from '../../cloth/off-the-bolt.ts';
 import type { ClothNeed, Needs } from '../../cloth/shopping.ts';
 import type { Layout } from '../../nesting/layout.ts';
 import type { Cloth } from '../../pattern/piece.ts';
@@ -23,11 +24,12 @@ export const needsOf = async (
   try {
     const needs: { -readonly [C in Cloth]?: Needs[C] } = {};
     for (const cloth of usedIn(caps)) {
-      const needAt = (width: number): Promise<ClothNeed> =>
-        needOf(worker, { caps, cloth, spec: offTheBolt(cloths[cloth], width) }, signal);
-      const own = await needAt(cloths[cloth].width);
+      const spec = cloths[cloth];
+      const toBuyOf = (laid: ClothSpec) => lengthToBuy(worker, { caps, cloth, spec: laid }, signal);
+      const own = { width: spec.width, length: await toBuyOf(offTheBolt(spec)) };
       const common: ClothNeed[] = [];
-      for (const width of commonWidths[unit]) common.push(await needAt(width));
+      for (const width of commonWidths[unit])
+        common.push({ width, length: await toBuyOf(offTheBolt(spec, width)) });
       needs[cloth] = { own, common };
     }
     return needs;
@@ -42,21 +44,12 @@ const usedIn = (caps: readonly LayCap[]): readonly Cloth[] =>
     caps.some(({ cutting }) => cutting.pieces.some(({ cuts }) => cuts.some((cut) => cut.cloth === cloth))),
   );
 
-const offTheBolt = (spec: ClothSpec, width: number): ClothSpec => ({
-  ...spec,
-  width,
-  length: null,
-  scraps: [],
-});
-
-const needOf = async (worker: Worker, wish: LayWish, signal: AbortSignal): Promise<ClothNeed> => {
-  const task = layTask(layPieces(wish), wish.spec);
-  const layout = await firstLayout(worker, { task, seed: 1, time: 0 });
+/** mm; null where the pieces find no place. */
+const lengthToBuy = async (worker: Worker, wish: LayWish, signal: AbortSignal): Promise<number | null> => {
+  const pieces = layPieces(wish);
+  const layout = await firstLayout(worker, { task: layTask(pieces, wish.spec), seed: 1, time: 0 });
   signal.throwIfAborted();
-  return {
-    width: wish.spec.width,
-    length: layout === null || layout.unplaced.length > 0 ? null : layout.length,
-  };
+  return layout === null || layout.unplaced.length > 0 ? null : clothLay(wish, pieces, layout).bought;
 };
 
 /** The lay of every cloth of some caps as it is at hand; `shown` is the one on the table, which a hand may have changed. */
