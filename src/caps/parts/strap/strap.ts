@@ -11,10 +11,10 @@ export interface StrapWish {
   readonly buttonThickness: number;
 }
 
-/** Clear space between a button and the end of the visor, and between the strap and the lower edge of the band, mm. */
+/** Clear space between a button and the end of the visor, and between strap and buttons and the lower edge of the band, mm. */
 const BUTTON_GAP = 3;
 const STRAP_LIFT = 2;
-/** Room the strap needs above and below itself on the band. */
+/** Room that the strap, and a button that is larger, needs above and below itself on the band. */
 export const STRAP_ROOM = 2 * STRAP_LIFT;
 
 /** Along the long edge, left open to turn the strap, mm. */
@@ -27,11 +27,11 @@ const buttonholeLength = ({ buttonDiameter, buttonThickness }: StrapWish): numbe
 const buttonSpan = ({ visorStretch, buttonDiameter }: StrapWish): number =>
   visorStretch + buttonDiameter + 2 * BUTTON_GAP;
 
-/** Where the buttons go on a band with its centre front on x = 0. */
+/** Where the buttons go on a band with its centre front on x = 0: in the middle of the strap, which lies higher where they are broader than it. */
 export const buttonMarks = (wish: StrapWish): readonly PieceMark[] =>
   [-1, 1].map((side) => ({
     kind: 'button',
-    at: point((side * buttonSpan(wish)) / 2, STRAP_LIFT + wish.width / 2),
+    at: point((side * buttonSpan(wish)) / 2, STRAP_LIFT + Math.max(wish.width, wish.buttonDiameter) / 2),
     diameter: wish.buttonDiameter,
     name: 'button',
   }));
