@@ -56,7 +56,7 @@ type MaybeSaved = { readonly spec?: { readonly cap?: { readonly style?: unknown 
 type Data = Partial<Record<keyof Kept, unknown>>;
 
 const UNFETCHED =
-  'The style of your last cap could not be fetched. That cap is on the shelf, to be taken when there is a connection; meanwhile the demo cap is on the table.';
+  'The style of your last cap could not be fetched, so the demo cap is on the table. Yours is on the shelf.';
 
 /** What was on the table last time, mended where the browser's keeping was damaged. `first` is the state of a first visit. */
 export const restore = (kept: unknown, first: Studio): Restored => {

@@ -34,7 +34,7 @@ const first: Studio = {
 
 const NAME = 'capwright';
 const REFUSED =
-  'This browser does not keep what you change now, and a reload loses it. To be safe, save all caps as a file from the shelf.';
+  'This browser does not keep what you change now: a reload loses it. The shelf can save all caps as a file.';
 const ELSEWHERE =
   'Capwright is open in another tab too. What was changed last is what is kept: please go on in one of them.';
 const say = (notice: string | null): void => {

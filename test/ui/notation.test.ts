@@ -1,12 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { flatTopParameters } from '../../src/caps/flat-top/parameters.ts';
 import { skullParameters } from '../../src/caps/skull/parameters.ts';
-import {
-  notationOf,
-  priceNotation,
-  squareNotation,
-  thicknessNotation,
-} from '../../src/ui/controls/notation.ts';
+import { notationOf } from '../../src/ui/controls/notation.ts';
+import { priceNotation, squareNotation, thicknessNotation } from '../../src/ui/controls/stage-notations.ts';
 import { inches } from '../../src/units.ts';
 
 describe('what the test square measured', () => {

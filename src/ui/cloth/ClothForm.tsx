@@ -5,8 +5,9 @@ import type { Cloth } from '../../pattern/piece.ts';
 import { putClothKind } from '../../state/cloth-actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import { Measure } from '../controls/Measure.tsx';
-import { lengthNotation, priceNotation, ratioNotation, thicknessNotation } from '../controls/notation.ts';
+import { lengthNotation, ratioNotation } from '../controls/notation.ts';
 import { Switch } from '../controls/Switch.tsx';
+import { priceNotation, thicknessNotation } from '../controls/stage-notations.ts';
 
 /** What is known of one cloth. */
 export const ClothForm = ({ cloth }: { readonly cloth: Cloth }) => {

@@ -7,8 +7,9 @@ import { put } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { Measure } from '../controls/Measure.tsx';
-import { lengthNotation, squareNotation } from '../controls/notation.ts';
+import { lengthNotation } from '../controls/notation.ts';
 import { Switch } from '../controls/Switch.tsx';
+import { squareNotation } from '../controls/stage-notations.ts';
 import { Download } from '../paper/Download.tsx';
 import { PrintList } from '../paper/PrintList.tsx';
 
