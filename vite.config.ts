@@ -49,13 +49,48 @@ const unusedSkills = [
   '_handleKeyEvent',
 ];
 
+/** What the kinds that are left could do besides, each by its name. */
+const unusedMethods =
+  'toShape setPathData _hitTest _getItems matches getHandleBounds rasterize splitAt join deserialize'.split(
+    ' ',
+  );
+
 /** A stretch of a program, from its syntax tree. */
 interface Stretch {
   readonly type: string;
   readonly start: number;
   readonly end: number;
   readonly declarations?: readonly { readonly id: { readonly name?: string } }[];
+  readonly key?: { readonly name?: string };
+  readonly value?: { readonly type?: string };
 }
+
+/** One stretch of Paper that is left out, and what stands in its place. */
+interface Unused {
+  readonly what: string;
+  readonly isIt: (stretch: Stretch, program: string) => boolean;
+  readonly instead: string;
+}
+
+const kind = (name: string): Unused => ({
+  what: name,
+  isIt: ({ type, declarations }) => type === 'VariableDeclaration' && declarations?.[0]?.id.name === name,
+  instead: `function ${name}() {}`,
+});
+
+const skill = (word: string): Unused => ({
+  what: word,
+  isIt: ({ type, start, end }, program) =>
+    type === 'NewExpression' && program.slice(start, end).includes(`${word}: function`),
+  instead: '{}',
+});
+
+const method = (name: string): Unused => ({
+  what: name,
+  isIt: ({ type, key, value }) =>
+    type === 'Property' && key?.name === name && value?.type === 'FunctionExpression',
+  instead: `${name}: function() {}`,
+});
 
 /** Leaves out of Paper what is not used: it is one great function, which no bundler prunes. Fails where Paper has changed. */
 const leanPaper: Plugin = {
@@ -65,27 +100,19 @@ const leanPaper: Plugin = {
     filter: { id: /paper-core/ },
     handler(code) {
       const all = stretchesOf(parseSync('paper.js', code).program);
-      const the = (what: string, isIt: (stretch: Stretch) => boolean): Stretch => {
-        const [found, ...more] = all.filter(isIt);
-        return found && more.length === 0 ? found : this.error(`Paper has no single ${what} to leave out`);
-      };
-      const kinds = unusedKinds.map((name) => ({
-        ...the(
-          name,
-          ({ type, declarations }) => type === 'VariableDeclaration' && declarations?.[0]?.id.name === name,
-        ),
-        instead: `function ${name}() {}`,
-      }));
-      const skills = unusedSkills.map((word) => ({
-        ...the(
-          word,
-          ({ type, start, end }) =>
-            type === 'NewExpression' && code.slice(start, end).includes(`${word}: function`),
-        ),
-        instead: '{}',
-      }));
+      const find = (unused: readonly Unused[], outside: readonly Stretch[]) =>
+        unused.map(({ what, isIt, instead }) => {
+          const [found, ...more] = all.filter(
+            (one) =>
+              isIt(one, code) && !outside.some(({ start, end }) => start <= one.start && one.end <= end),
+          );
+          return found && more.length === 0
+            ? { ...found, instead }
+            : this.error(`Paper has no single ${what} to leave out`);
+        });
+      const whole = find([...unusedKinds.map(kind), ...unusedSkills.map(skill)], []);
       // From the end on, so that the places before it stay as they are.
-      return [...kinds, ...skills]
+      return [...whole, ...find(unusedMethods.map(method), whole)]
         .sort((a, b) => b.start - a.start)
         .reduce((left, { start, end, instead }) => left.slice(0, start) + instead + left.slice(end), code);
     },
