@@ -10,7 +10,10 @@ const MEASURED = { least: 90, most: 110 } as const;
 /** Less overlap than this (mm) leaves nothing to glue. */
 const LEAST_OVERLAP = 5;
 
-/** What cannot be printed on this paper and the nearest value that can; empty when all is well. */
+/**
+ * What cannot be printed on this paper and the nearest value that can; empty when all is well. A square that was
+ * measured has no nearest value: nobody measured it.
+ */
 export const paperProblems = (paper: PaperSpec): readonly Problem[] => {
   const measured = [...measuredProblems(paper, 'measuredAcross'), ...measuredProblems(paper, 'measuredDown')];
   // How much fits on a sheet can only be told once the printer's scale makes sense.
@@ -23,8 +26,7 @@ const measuredProblems = (paper: PaperSpec, field: 'measuredAcross' | 'measuredD
   const value = paper[field];
   if (value >= MEASURED.least && value <= MEASURED.most) return [];
   const message = words`That is not a 100 mm square: check that the viewer did not scale, and print it again at 100 %.`;
-  const nearest = value > MEASURED.most ? MEASURED.most : value < MEASURED.least ? MEASURED.least : 100;
-  return [{ field: `paper.${field}`, message, nearest }];
+  return [{ field: `paper.${field}`, message }];
 };
 
 const marginProblems = (paper: PaperSpec): readonly Problem[] => {

@@ -28,10 +28,6 @@ describe('paper that cannot be printed on', () => {
     ['an overlap as wide as the sheet', { overlap: 190 }, 'paper.overlap'],
     ['an overlap too narrow to glue', { overlap: 1 }, 'paper.overlap'],
     ['an overlap that is no number', { overlap: Number.NaN }, 'paper.overlap'],
-    ['a square that came out at 85 mm across', { measuredAcross: 85 }, 'paper.measuredAcross'],
-    ['a square that came out at 120 mm down', { measuredDown: 120 }, 'paper.measuredDown'],
-    ['a square of nothing', { measuredDown: 0 }, 'paper.measuredDown'],
-    ['a square that is no number', { measuredAcross: Number.NaN }, 'paper.measuredAcross'],
   ] as const)('%s, and the nearest value that works does work', (_, change, field) => {
     const problem = problemOf(change);
     expect(problem.field).toBe(field);
@@ -46,6 +42,17 @@ describe('paper that cannot be printed on', () => {
     expect(paperProblems({ ...plainPaper, margin: margin + 1 })).toHaveLength(1);
     const overlap = problemOf({ overlap: 190 }).nearest!;
     expect(paperProblems({ ...plainPaper, overlap: overlap + 1 })).toHaveLength(1);
+  });
+
+  it.each([
+    ['a square that came out at 85 mm across', { measuredAcross: 85 }, 'paper.measuredAcross'],
+    ['a square that came out at 120 mm down', { measuredDown: 120 }, 'paper.measuredDown'],
+    ['a square of nothing', { measuredDown: 0 }, 'paper.measuredDown'],
+    ['a square that is no number', { measuredAcross: Number.NaN }, 'paper.measuredAcross'],
+  ] as const)('%s is to be printed again: no measure is offered that nobody took', (_, change, field) => {
+    const problem = problemOf(change);
+    expect(problem.field).toBe(field);
+    expect(problem).not.toHaveProperty('nearest');
   });
 
   it('asks whether the viewer scaled when the test square is far off', () => {
