@@ -26,7 +26,7 @@ test('the lay says what to buy, and a remnant that is too short what has no plac
   await studio.getByRole('button', { name: 'Let pieces lie across' }).click();
   await expect(studio.getByText(/^It will do/)).toBeVisible();
   await studio.getByLabel('Length at hand').fill('a bit');
-  await expect(studio.getByText(/this is for the size that stood there before/)).toBeVisible();
+  await expect(studio.getByText(/this is for what stood there before/)).toBeVisible();
 });
 
 test('how many caps are cut is typed anew, and no more than 20', async ({ studio }) => {
@@ -157,7 +157,7 @@ test('scraps of any outline will do, or not', async ({ studio }) => {
   await expect(studio.getByText(/^The scraps will not do: .*Band/)).toBeVisible();
   await studio.getByRole('textbox', { name: 'Scrap 1, corners' }).fill('0 0; 30');
   await expect(studio.getByText(/Type each corner/)).toBeVisible();
-  const stale = studio.getByText(/this is for the size that stood there before/);
+  const stale = studio.getByText(/this is for what stood there before/);
   await expect(stale).toBeVisible();
   // What was typed goes with its scrap.
   await studio.getByRole('button', { name: 'Remove', exact: true }).first().click();

@@ -97,7 +97,7 @@ test('a printer that draws small gets a file drawn larger', async ({ studio }) =
   const button = studio.getByRole('button', { name: 'Download pattern PDF' });
   // Until the sheets are laid out anew there is no file to be had: watched in the page, since it may not be for long.
   const barred = button.evaluate(async (element: HTMLButtonElement) => {
-    while (!element.disabled) await new Promise(requestAnimationFrame);
+    while (element.ariaDisabled !== 'true') await new Promise(requestAnimationFrame);
   });
   await studio.getByRole('textbox', { name: '100 mm square, across' }).fill('98.4');
   await studio.getByRole('textbox', { name: '100 mm square, down' }).fill('98.4');

@@ -297,9 +297,9 @@ test('it takes the table’s place and gives it back, is put on to one side, and
   await expect(worn(studio).getByRole('button', { name: 'Larger' })).toBeVisible();
   await worn(studio).getByRole('button', { name: 'Hide' }).click();
   await expect(worn(studio)).toHaveCount(0);
-  const opener = studio.getByRole('button', { name: 'Show it worn' });
-  await expect(opener).toBeFocused();
-  await opener.press('Enter');
+  const back = studio.getByRole('button', { name: 'Show it worn' });
+  await expect(back).toBeFocused();
+  await back.press('Enter');
   await studio.keyboard.press('Tab');
   await expect(worn(studio).getByRole('button', { name: 'Larger' })).toBeFocused();
   await worn(studio).getByRole('button', { name: 'Hide' }).click();

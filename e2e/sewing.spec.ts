@@ -122,6 +122,9 @@ test('a fitting is tried on, agreed to, and is one step of undo; it stays with t
   await goTo(studio, 'Sewing');
   await studio.getByText('Fitting: how does it sit?').click();
   await studio.getByRole('checkbox', { name: 'I pinched it out at the back' }).check();
+  // The usual 12.7 mm of ease cannot give up more than themselves.
+  await studio.getByRole('textbox', { name: /pins take up/ }).fill('9 cm');
+  await expect(studio.getByText(/7\.7 cm are still too much\. Measure the head again/)).toBeVisible();
   await studio.getByRole('textbox', { name: /pins take up/ }).fill('8 mm');
   await expect(studio.getByText(/more room than this head wants/)).toBeVisible();
   const flat = await outline(studio);

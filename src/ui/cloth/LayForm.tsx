@@ -108,9 +108,7 @@ const Answer = ({ lay, unread }: AnswerProps) => {
   return (
     <div className="said" aria-live="polite">
       {unread && (
-        <p className="remark">
-          What is typed above cannot be read: this is for the size that stood there before.
-        </p>
+        <p className="remark">What is typed above cannot be read: this is for what stood there before.</p>
       )}
       {lay.scraps.length > 0 ? (
         <p className={lay.left.length > 0 ? 'problem' : ''}>
