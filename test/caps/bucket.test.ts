@@ -11,7 +11,7 @@ import { describeFamily, expectSound, HEADS } from './family.ts';
 const defaults = defaultsOf(bucketParameters);
 const HEAD = HEADS[3]!;
 
-// Refused only: a ring so level that it closes on itself.
+// Refused only: a ring so level that it closes on itself, and a sweatband higher than the side that it lies in.
 describeFamily(bucket, {
   mostRefused: 30,
   also: [{}, { reversible: true, brimPieces: '4', sideBandPieces: '4', brimShape: 'oval' }],

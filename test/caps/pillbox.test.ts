@@ -9,12 +9,19 @@ import { describeFamily, HEADS, outlineOf } from './family.ts';
 const defaults = defaultsOf(pillboxParameters);
 const HEAD = HEADS[3]!;
 
-// Nothing inside the ranges of its table is refused.
+// Refused only: a sweatband higher than the side that it lies in.
 describeFamily(pillbox, {
-  mostRefused: 0,
+  mostRefused: 12,
   also: [
     {},
-    { tipShape: 'round', sideBandPieces: '2', crownTaper: 60, sideBandHeight: 30, liningTake: 8 },
+    {
+      tipShape: 'round',
+      sideBandPieces: '2',
+      crownTaper: 60,
+      sideBandHeight: 30,
+      sweatbandHeight: 25,
+      liningTake: 8,
+    },
     { sideBandPieces: '4', crownTaper: 120, crownBody: 'none', lining: false },
   ],
 });

@@ -3,6 +3,7 @@ import { openingOf } from '../opening.ts';
 import { brimProblems } from '../parts/brim/problems.ts';
 import { brimRatio } from '../parts/brimmed/brim-ratio.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
+import { sweatbandProblems } from '../parts/sweatband/problems.ts';
 import { narrowingCrown } from '../parts/tipped-crown/opening.ts';
 import type { Head } from '../style.ts';
 import { checkValues } from '../validate.ts';
@@ -15,5 +16,8 @@ export const bucketProblems = (values: BucketValues, head: Head): readonly Probl
   const girth = openingOf(head, values.ease).shell;
   const { opening } = narrowingCrown(girth, brimRatio(values, head), values.crownTaper);
   const slope = { opening, width: values.brimWidth, drop: values.brimDrop };
-  return brimProblems(values, slope, allowancesOf(values));
+  return [
+    ...(values.reversible ? [] : sweatbandProblems(values)),
+    ...brimProblems(values, slope, allowancesOf(values)),
+  ];
 };

@@ -5,9 +5,9 @@ import { turnedIn } from '../parts/sweatband/turned-in.ts';
 import { tipFact } from '../parts/tip/tip-facts.ts';
 import { narrowingLayers, narrowingStrips } from '../parts/tipped-crown/narrowing-layers.ts';
 import type { CapDraft, Head, Style } from '../style.ts';
-import { checkValues } from '../validate.ts';
 import { pillboxLining } from './lining.ts';
 import { type PillboxValues, pillboxParameters } from './parameters.ts';
+import { pillboxProblems } from './problems.ts';
 import { ratioOf } from './ratio.ts';
 
 /** A stiff tip and side without brim or visor, straight up or a little narrower above, lined, with a sweatband. */
@@ -25,7 +25,7 @@ export const pillbox: Style<PillboxValues> = {
       values: { tipShape: 'round', crownBody: 'interlining', sideBandHeight: 80, sideBandPieces: '2' },
     },
   ],
-  problems: (values) => checkValues(pillboxParameters, values),
+  problems: pillboxProblems,
   inside: ({ lining, crownBody }) => [
     'lining',
     ...(lining ? (['lining'] as const) : []),

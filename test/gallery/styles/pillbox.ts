@@ -13,7 +13,15 @@ export const pillboxPictures: readonly Picture[] = of(pillbox, [
   {
     name: 'pillbox-low-and-small',
     girth: 480,
-    values: { ease: 0, sideBandHeight: 30, crownTaper: 40, sideBandPieces: '4', lining: false, allowance: 3 },
+    values: {
+      ease: 0,
+      sideBandHeight: 30,
+      sweatbandHeight: 30,
+      crownTaper: 40,
+      sideBandPieces: '4',
+      lining: false,
+      allowance: 3,
+    },
   },
   {
     name: 'pillbox-tall-and-large',
