@@ -7,10 +7,10 @@ import { type TurnOfCloth, turnOfCloth } from '../cloth/turn-of-cloth.ts';
 import { judgeGirth, meanGirth } from '../head/girth.ts';
 import { headArc } from '../head/head-arc.ts';
 import { headRatio } from '../head/head-ratio.ts';
+import { wrongArc, wrongRatio } from '../head/possible-shape.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { Problem } from '../pattern/problem.ts';
 import { checkSeams, type SeamReport } from '../pattern/seam-check.ts';
-import { words } from '../words.ts';
 import type { HeadSpec, Spec } from './spec.ts';
 
 /** What a style drafts a spec from. */
@@ -69,9 +69,6 @@ const headOf = (girth: number, spec: HeadSpec): Head => ({
   arc: headArc(spec.arc, girth),
 });
 
-/** Breadth by length outside of this is a slip of the tape or of the finger: no oval to draft on. */
-const OVALS = { least: 0.6, most: 1 };
-
 const problemsOfHead = (girth: number | null, { head, unit }: Spec): readonly Problem[] => {
   const judged = judgeGirth(girth ?? Number.NaN, unit);
   if (judged.kind === 'error') {
@@ -83,12 +80,15 @@ const problemsOfHead = (girth: number | null, { head, unit }: Spec): readonly Pr
       },
     ];
   }
-  const ratio = headRatio(head);
-  if (ratio >= OVALS.least && ratio <= OVALS.most) return [];
-  return [
-    {
-      field: 'head.breadth',
-      message: words`Breadth and length do not go together: a head is longer than broad, by up to two fifths. Measure again.`,
-    },
-  ];
+  return [...problemsOfOval(head), ...problemsOfArc(head.arc, girth)];
+};
+
+const problemsOfOval = (head: HeadSpec): readonly Problem[] => {
+  const message = wrongRatio(headRatio(head));
+  return message === null ? [] : [{ field: 'head.breadth', message }];
+};
+
+const problemsOfArc = (arc: number | null, girth: number | null): readonly Problem[] => {
+  const wrong = arc === null ? null : wrongArc(arc, girth);
+  return wrong === null ? [] : [{ field: 'head.arc', ...wrong }];
 };

@@ -1,13 +1,14 @@
 import { mm, ratio as part, words } from '../words.ts';
 import { ARC_PARTS } from './head-arc.ts';
 import { error, fine, type Judgement, warning } from './judgement.ts';
+import { girthsTimes, POSSIBLE_RATIOS, wrongArc, wrongRatio } from './possible-shape.ts';
 import { ADULTS, isWithin, POSSIBLE_GIRTHS, type Range, TODDLERS } from './surveys.ts';
 
 /**
  * Breadth by length of the ovals that caps are drafted on: our own range. The lower end is the 5th percentile of
  * adults (0.723, ANSUR II, 2012); the upper end is a round head, beyond all of them (0.961).
  */
-export const USUAL_RATIOS: Range = { least: 0.72, most: 1 };
+export const USUAL_RATIOS: Range = { least: 0.72, most: POSSIBLE_RATIOS.most };
 
 /**
  * Whether a head's length, brow to the back, is one that heads have. Both in mm; the girth where it is known, for
@@ -50,38 +51,23 @@ const LEAST_ACROSS = 40;
 
 /** Whether breadth by length is that of a head. An unusual one can be true: about one adult in twenty is narrower. */
 export const judgeRatio = (ratio: number): Judgement => {
-  if (!(ratio >= 0.5 && ratio <= 1.5))
-    return error(words`Breadth by length is ${part(ratio)}, which is no head. Measure both again.`);
+  const wrong = wrongRatio(ratio);
+  if (wrong !== null) return error(wrong);
   if (isWithin(ratio, USUAL_RATIOS)) return fine();
-  return ratio < USUAL_RATIOS.least
-    ? warning(
-        words`A long, narrow head: about one adult in twenty has less than ${part(USUAL_RATIOS.least)} (US Army survey of 2012, ANSUR II). If both were measured twice, keep it.`,
-      )
-    : warning(
-        words`Broader than long: none of 6,068 adults is (US Army survey of 2012, ANSUR II). Are length and breadth the wrong way round?`,
-      );
+  return warning(
+    words`A long, narrow head: about one adult in twenty has less than ${part(USUAL_RATIOS.least)} (US Army survey of 2012, ANSUR II). If both were measured twice, keep it.`,
+  );
 };
 
 const USUAL_ARCS: Range = { least: 0.43, most: 0.7 };
-/** An arc is at least as long as the head is across; and round the head is a longer way than over it. */
-const POSSIBLE_ARCS: Range = { least: 0.25, most: 1 };
 
 /** Whether an arc over the head is one that heads have. Both in mm; the girth where it is known. */
 export const judgeArc = (arc: number, girth: number | null = null): Judgement => {
-  if (!(arc > 0 && arc < Infinity)) return error(words`Type the arc over the head, or leave it empty.`);
-  const possible = girthsTimes(POSSIBLE_ARCS, girth ?? POSSIBLE_GIRTHS);
-  if (!isWithin(arc, possible))
-    return error(
-      words`This cannot be the way over the head: it lies between ${mm(possible.least)} and ${mm(possible.most)}${girth === null ? '' : ' for this girth'}.`,
-    );
+  const wrong = wrongArc(arc, girth);
+  if (wrong !== null) return error(wrong.message);
   const usual = girthsTimes(USUAL_ARCS, girth ?? POSSIBLE_GIRTHS);
   if (isWithin(arc, usual)) return fine();
   return warning(
     words`Over the head is about ${part(ARC_PARTS.sideToSide)} of the girth from side to side and ${part(ARC_PARTS.frontToBack)} from front to back (Practical Millinery, 1922): an estimate. This is far from both; measure from edge to edge where the cap will sit.`,
   );
 };
-
-const girthsTimes = (parts: Range, girth: number | Range): Range =>
-  typeof girth === 'number'
-    ? { least: parts.least * girth, most: parts.most * girth }
-    : { least: parts.least * girth.least, most: parts.most * girth.most };

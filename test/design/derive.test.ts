@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Values } from '../../src/caps/parameter.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
 import type { Spec } from '../../src/design/spec.ts';
+import { judgeRatio } from '../../src/head/shape.ts';
 import { inches } from '../../src/units.ts';
 import { derive } from './derive.ts';
 
@@ -51,6 +52,23 @@ describe('deriving a draft', () => {
     const [problem] = derive({ ...wish({}, { readings: [inches(57)] }), unit: 'in' }).problems;
     expect(problem?.field).toBe('head.girth');
     expect(problem?.nearest).toBeCloseTo(570, 9);
+  });
+
+  test('refuses an oval where the Head stage says that it is no head’s, and only there', () => {
+    for (const breadth of [90, 112, 119, 120, 144, 160, 200, 201, 290]) {
+      const { kind, message } = judgeRatio(breadth / 200);
+      const refused = kind === 'error' ? [{ field: 'head.breadth', message }] : [];
+      expect(derive(wish({}, { length: 200, breadth })).problems, `${breadth}`).toEqual(refused);
+    }
+    expect(derive(wish({}, { length: 200, breadth: 112 })).draft).toBeNull();
+  });
+
+  test('refuses an arc that is no way over this head, and offers the nearest that can be', () => {
+    const headOf = (arc: number | null) => wish({}, { readings: [546.1], arc });
+    // There and back across a head is less than its girth, and over it a shorter way than round it.
+    expect(derive(headOf(1200)).problems).toMatchObject([{ field: 'head.arc', nearest: 546.1 }]);
+    expect(derive(headOf(0)).problems).toMatchObject([{ field: 'head.arc', nearest: 546.1 / 4 }]);
+    for (const arc of [546.1, 546.1 / 4, null]) expect(derive(headOf(arc)).problems).toEqual([]);
   });
 
   test('takes the visor from the head’s own oval: a narrow head bends it more', () => {
