@@ -22,7 +22,7 @@ export const putStyle = async (id: StyleId): Promise<void> => {
     const cap = { ...wish.cap, style: id, values };
     set(wishing({ ...wish, cap }));
   } catch {
-    set({ notice: 'This style could not be fetched. Please try again when there is a connection.' });
+    set({ notice: 'This style could not be fetched. Please reload the page when there is a connection.' });
   }
 };
 

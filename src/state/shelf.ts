@@ -64,7 +64,7 @@ export const takeToTable = async (cap: Shelved): Promise<void> => {
     const mended = repaired.filter((field) => field !== 'unit' && !field.startsWith('paper'));
     if (mended.length > 0) say(noticeOf(mended));
   } catch {
-    say('This cap’s style could not be fetched. Please try again when there is a connection.');
+    say('This cap’s style could not be fetched. Please reload the page when there is a connection.');
   }
 };
 
