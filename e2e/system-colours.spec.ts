@@ -25,5 +25,5 @@ test('a slider has its rule, a number is set once, and what is chosen still look
   expect(await underline('Cap')).not.toBe(await underline('Head'));
   const ink = (name: string): Promise<string> =>
     page.getByRole('button', { name, exact: true }).evaluate((button) => getComputedStyle(button).color);
-  expect(await ink('Undo')).not.toBe(await ink('Shelf'));
+  expect(await ink('Redo')).not.toBe(await ink('Shelf'));
 });
