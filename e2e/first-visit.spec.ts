@@ -89,6 +89,7 @@ test('a style or the sheets that cannot be fetched are said, and what could be i
   await page.getByText('With caps from the shelf').click();
   await page.getByRole('spinbutton', { name: 'Tenor horn’s cap' }).fill('1');
   await expect(page.getByText('A cap of the shelf could not be fetched')).toBeVisible();
+  await expect(page.getByText('What to buy could not be reckoned')).toBeVisible();
   await goTo(page, 'Paper');
   await expect(page.getByText('The sheets could not be laid out: please reload the page.')).toBeVisible();
   await expect(page.getByText('Laying out the sheets…')).toBeHidden();

@@ -20,15 +20,18 @@ import { notionWords, shoppingText } from './shopping-text.ts';
 /** Laying for the list waits for this rest, ms. */
 const REST = 600;
 
+interface Found {
+  readonly caps: readonly CapToCut[];
+  readonly needs: Needs;
+}
+
 /** What to buy: every cloth at the widths that shops have, and all that is not cloth. */
 export const Shopping = () => {
   const good = useStudio((s) => s.good);
   const shelf = useStudio((s) => s.shelf);
   const unit = useStudio((s) => s.wish.unit);
   const { here, besides } = useStudio((s) => s.lay);
-  const [found, setFound] = useState<{ readonly caps: readonly CapToCut[]; readonly needs: Needs } | null>(
-    null,
-  );
+  const [found, setFound] = useState<Found | 'failed' | null>(null);
   const [copied, setCopied] = useState(false);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is cut together is read from the shelf.
   useEffect(() => {
@@ -37,13 +40,18 @@ export const Shopping = () => {
       const { caps } = await capsToCut({ here, besides });
       setFound({ caps, needs: await needsOf(caps, good.cloths, unit, stop.signal) });
     };
-    const timer = setTimeout(() => reckon().catch(() => {}), REST);
+    const fail = (): void => {
+      if (!stop.signal.aborted) setFound('failed');
+    };
+    const timer = setTimeout(() => void reckon().catch(fail), REST);
     return () => {
       clearTimeout(timer);
       stop.abort();
     };
   }, [good, shelf, here, besides, unit]);
   if (found === null) return <p className="help">Reckoning what to buy…</p>;
+  if (found === 'failed')
+    return <p className="problem">What to buy could not be reckoned: please reload the page.</p>;
   const { caps, needs } = found;
   const list = shoppingList(caps, good.cloths, needs, unit);
   const copy = async (): Promise<void> => {
