@@ -5,7 +5,7 @@ import { say, type Words } from '../words.ts';
 const FRACTION = /(?<![\d/])(\d{1,2}\/(?:2|4|8|16|32))(?![\d/])/;
 
 /** A number with its fraction and its unit, which no line may part. */
-const QUANTITY = /(\d[\d.,]*(?: \d{1,2}\/\d{1,2})?(?:\/\d{1,2})? ?(?:cm|mm|in|%|°)?)(?![\w/])/;
+const QUANTITY = /(\d[\d.,]*(?: \d{1,2}\/\d{1,2})?(?:\/\d{1,2})? ?(?:cm|mm|in|yd|%|°)?)(?![\w/])/;
 
 export const hasFraction = (text: string): boolean => FRACTION.test(text);
 

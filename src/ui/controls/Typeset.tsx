@@ -18,7 +18,7 @@ export const Typeset = ({ text, wide = false, instead, children }: Props) => (
     {children}
     {(instead || hasFraction(text)) && (
       <span className="shown" aria-hidden="true">
-        {instead || <Figures text={text} />}
+        <span>{instead || <Figures text={text} />}</span>
       </span>
     )}
   </span>
