@@ -124,7 +124,7 @@ const common = (shape: VisorShape) => {
   const depth = heel.y - front.y;
   const x = pathLength(shape.inner) * 0.24;
   return {
-    grain: [point(-x, heel.y - depth * 0.2), point(-x, heel.y - depth * 0.8)],
+    grain: [point(-x, heel.y - depth * 0.2), point(-x, heel.y - depth * 0.7)],
     centreLines: [[line(heel, front)]],
     marks: [],
     labelAt: point(0, heel.y - depth * 0.5),
