@@ -166,7 +166,7 @@ test('scraps of any outline will do, or not', async ({ studio }) => {
   await expect(studio.getByRole('textbox', { name: 'Scrap 1, corners' })).toHaveValue('0 0; 5 0; 5 5; 0 5');
   const add = studio.getByRole('button', { name: 'Add a scrap' });
   await add.evaluate(async (button: HTMLButtonElement) => {
-    while (!button.disabled) {
+    while (button.ariaDisabled !== 'true') {
       button.click();
       await new Promise(requestAnimationFrame);
     }

@@ -42,7 +42,11 @@ export const ScrapForm = ({ cloth, ...typing }: Props) => {
           onRemove={() => putScraps(cloth, scraps.toSpliced(i, 1))}
         />
       ))}
-      <button type="button" disabled={full} onClick={() => putScraps(cloth, [...scraps, plainScrap(unit)])}>
+      <button
+        type="button"
+        aria-disabled={full}
+        onClick={() => full || putScraps(cloth, [...scraps, plainScrap(unit)])}
+      >
         Add a scrap
       </button>
       {full && <p className="help">No more than {MOST_SCRAPS} scraps of a cloth.</p>}
