@@ -25,8 +25,8 @@ const TWO_WAYS = 'These commas can be read two ways: part corner from corner wit
 
 /**
  * Reads corners back, also where a comma joins along and across or no semicolons part the corners; the size of a
- * rectangle, `40 x 30`, stands for its corners. A ring needs three, no more than are kept, and some width, and may not cross itself; a corner
- * given twice in a row, or the first again at the end, is one.
+ * rectangle, `40 x 30`, stands for its corners. A ring needs three, no more than are kept, and some width, and may not
+ * cross itself; a corner given twice in a row, or the first again at the end, is one.
  */
 export const readCorners = (text: string, unit: Unit): ReadCorners => {
   const given = cornersIn(text, unit);

@@ -1,20 +1,16 @@
+import { growthOf } from '../cloth/shrinkage.ts';
 import { pathLength } from '../geometry/measure.ts';
+import type { Cloth } from '../pattern/piece.ts';
 import type { EdgeUse } from '../pattern/seam.ts';
 import type { SeamReport } from '../pattern/seam-check.ts';
 import { mm, type Words, words } from '../words.ts';
-import type { Work } from './work.ts';
+import { clothsCut, type Work } from './work.ts';
 
 /** Less than this is not read off a tape, mm. */
 const READ = 0.5;
 
-/** The two sides of a seam while it is sewn, mm. */
-export interface WhileSewn {
-  readonly a: number;
-  readonly b: number;
-}
-
-/** How long both sides are before the first wash, which takes what their pieces are cut larger by; of part of an edge its share. */
-export const whileSewn = (work: Work, { a, b, seam }: SeamReport): WhileSewn => ({
+/** How long both sides are, mm, before the first wash, which takes what their pieces are cut larger by; of part of an edge its share. */
+const whileSewn = (work: Work, { a, b, seam }: SeamReport): { readonly a: number; readonly b: number } => ({
   a: a + taken(work, seam.a),
   b: b + taken(work, seam.b),
 });
@@ -64,7 +60,14 @@ export const lengthCheck = (work: Work, report: SeamReport, count = 1): Words =>
 
 /** What the tape must read when the cap is done. */
 export const girthCheck = (work: Work): Words =>
-  words`Inside, the finished cap is ${mm(work.finishedGirth)} round${shrinks(work) ? ' after its first wash' : ''}.`;
+  words`Inside, the finished cap is ${mm(work.finishedGirth)} round${afterWash(work)}.`;
 
-/** Whether the cap is sewn larger than it will be. */
-export const shrinks = ({ pattern, cutting }: Work): boolean => pattern !== cutting;
+/** The cloths that are sewn larger than they will be, since their first wash is still to come. */
+export const cutLarger = (work: Work): readonly Cloth[] =>
+  clothsCut(work).filter((name) => {
+    const { along, across } = growthOf(work.cloths[name]);
+    return (name === 'outer' || name === 'lining') && (along > 1 || across > 1);
+  });
+
+/** What is said after a length of the finished cap that it does not have yet. */
+export const afterWash = (work: Work): string => (cutLarger(work).length > 0 ? ' after its first wash' : '');

@@ -1,7 +1,7 @@
 import type { Values } from '../caps/parameter.ts';
 import type { Cloths } from '../cloth/cloth.ts';
 import type { Pattern } from '../pattern/pattern.ts';
-import type { Piece } from '../pattern/piece.ts';
+import type { Cloth, Piece } from '../pattern/piece.ts';
 import type { EdgeUse } from '../pattern/seam.ts';
 import type { SeamReport } from '../pattern/seam-check.ts';
 import { type Part, partOf } from './parts.ts';
@@ -56,6 +56,11 @@ export const pieceOf = ({ pattern }: Pick<Work, 'pattern'>, id: string): Piece |
 
 export const piecesOfPart = ({ pattern }: Pick<Work, 'pattern'>, part: Part): readonly Piece[] =>
   pattern.pieces.filter(({ id }) => partOf(id) === part);
+
+/** What the pieces are cut from, each cloth once. */
+export const clothsCut = ({ pattern }: Pick<Work, 'pattern'>): readonly Cloth[] => [
+  ...new Set(pattern.pieces.flatMap(({ cuts }) => cuts.map(({ cloth }) => cloth))),
+];
 
 /** Whether a lining, a facing or a second hat lies inside the crown. */
 export const isLined = (work: Pick<Work, 'pattern'>): boolean => piecesOfPart(work, 'lining').length > 0;

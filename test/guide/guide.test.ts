@@ -211,6 +211,10 @@ describe('the order of work', () => {
       `One edge is ${now} cm long now, the other ${lining} cm. Ease the longer one in. After the wash they are ${then} cm and ${lining} cm.`,
     );
     expect(checks(raw, 'look').join()).toContain('after its first wash');
+    // What lies between is not what the wash makes smaller.
+    const fusible = written(flatTop, {}, clothsOf({ interlining: 'woven-fusible' }));
+    expect(fusible!.work.cutting).not.toBe(fusible!.work.pattern);
+    expect(checks(fusible, 'look').join()).not.toContain('wash');
     const washed = written(flatTop, {}, { ...corduroy, outer: { ...corduroy.outer, washed: true } });
     expect(checks(washed, 'lowerEdge')).toContain(
       `One edge is ${then} cm long, the other ${lining} cm. Ease the longer one in.`,

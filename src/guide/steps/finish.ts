@@ -4,7 +4,7 @@ import { mm, type Words, words } from '../../words.ts';
 import { partOf } from '../parts.ts';
 import { marksNamed, needleSettings, rowsAlong, seamMinutes, seamSettings, topstitched } from '../said.ts';
 import { type Step, step } from '../step.ts';
-import { shrinks } from '../while-sewn.ts';
+import { afterWash, cutLarger } from '../while-sewn.ts';
 import { type Group, pieceOf, piecesIn, usesOf, type Work } from '../work.ts';
 import { gapWords } from './crown.ts';
 
@@ -140,7 +140,7 @@ const lookStep = (work: Work): Step => {
   const washed: readonly Words[] = buckram
     ? [words`Wipe the cap clean. Buckram loses its shape when it gets wet.`]
     : [
-        ...(shrinks(work)
+        ...(cutLarger(work).length > 0
           ? [words`Wash it once before you judge the fit: the first wash makes it smaller.`]
           : []),
         words`Wash the cap as gently as its most tender cloth needs.`,
@@ -158,7 +158,7 @@ const lookStep = (work: Work): Step => {
       ...washed,
     ],
     checks: [
-      words`Inside, it is ${mm(work.finishedGirth)} round${shrinks(work) ? ' after its first wash' : ''}.`,
+      words`Inside, it is ${mm(work.finishedGirth)} round${afterWash(work)}.`,
       words`The lower edge sits level, a little above the brows.`,
     ],
     cautions: [

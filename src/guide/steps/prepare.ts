@@ -5,7 +5,8 @@ import { marksOf } from '../marks.ts';
 import { listed, needleSettings, spoken } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { STITCH } from '../stitches.ts';
-import type { Work } from '../work.ts';
+import { cutLarger } from '../while-sewn.ts';
+import { clothsCut, type Work } from '../work.ts';
 
 /** Wash, cut and mark, and hold what would stretch. */
 export const prepareSteps = (work: Work): readonly Step[] => [
@@ -15,18 +16,13 @@ export const prepareSteps = (work: Work): readonly Step[] => [
   ...holdStep(work),
 ];
 
-const clothsCut = ({ pattern }: Work): readonly Cloth[] => [
-  ...new Set(pattern.pieces.flatMap(({ cuts }) => cuts.map(({ cloth }) => cloth))),
-];
-
 /** Cloth washed before needs no wash, and cloth whose pieces are cut larger must not have one. */
 const washStep = (work: Work): readonly Step[] => {
   const sewn = clothsCut(work).filter((cloth) => cloth === 'outer' || cloth === 'lining');
   const raw = sewn.filter((name) => !work.cloths[name].washed);
   if (raw.length === 0) return [];
-  const shrinks = (name: Cloth) => work.cloths[name].shrinkLength > 0 || work.cloths[name].shrinkWidth > 0;
-  const larger = raw.filter(shrinks);
-  const toWash = raw.filter((name) => !shrinks(name));
+  const larger = cutLarger(work);
+  const toWash = raw.filter((name) => !larger.includes(name));
   return [
     step({
       id: 'wash',

@@ -3,8 +3,8 @@ import type { Figure } from '../../../pattern/piece.ts';
 import { count, exactMm, radians, ratio, words } from '../../../words.ts';
 import { dropOf, type End, reachOf, type SideSlope } from './side-slope.ts';
 
-/** Overhang by height from which a ring lies flat: its rounded figures would ask for the arcsine of more than 1. */
-const FLAT = 0.999;
+/** Overhang by height from which rounded figures could ask for the arcsine of more than 1. */
+const ALL_BUT_FLAT = 0.999;
 
 /** The arithmetic of one of so many side band pieces, at one end of the cap; `gather` and `girthName` as in SideBandWish. */
 export const sideBandFigures = (
@@ -65,9 +65,9 @@ const levelFigures = (
     name: flares ? 'Lean from upright' : 'Lean from upright, inwards',
     formula: `arcsine of ${more} ÷ (2π × height)`,
     worked:
-      leaning < FLAT
+      leaning < ALL_BUT_FLAT
         ? words`arcsin(${exactMm(apart)} ÷ (6.2832 × ${exactMm(height)})) = ${radians(Math.asin(leaning))}`
-        : words`It lies flat: ${radians(Math.PI / 2)}`,
+        : words`It lies all but flat: ${radians(Math.asin(Math.min(1, leaning)))}`,
   };
   const leans = gather === 0 ? [lean] : [];
   // Does the crown go straight up? Then the piece is a rectangle and has no radius.
