@@ -100,7 +100,9 @@ test('a piece is dragged and put down, the rest make room, and it is let go agai
   await expect(tip).toHaveAttribute('aria-pressed', 'false');
 });
 
-test('a piece is moved, turned and put down from the keyboard', async ({ studio }) => {
+test('a piece is moved, put down, let go and turned from the keyboard; upside down it stays until there is a nap', async ({
+  studio,
+}) => {
   const strap = piece(studio, 'Strap').first();
   await strap.focus();
   const before = await top(strap);
@@ -109,6 +111,15 @@ test('a piece is moved, turned and put down from the keyboard', async ({ studio 
   await expect.poll(() => top(strap)).toBeLessThan(before);
   await studio.keyboard.press('Enter');
   await expect(strap).toHaveAttribute('aria-pressed', 'false');
+  const way = async (): Promise<string | undefined> =>
+    /rotate\(.*\)/.exec((await strap.locator('path').first().getAttribute('transform')) ?? '')?.[0];
+  const upright = await way();
+  await studio.keyboard.press('r');
+  await expect(strap).toHaveAttribute('aria-pressed', 'true');
+  expect(await way()).not.toBe(upright);
+  await studio.getByLabel('Nap or one-way print').first().check();
+  await expect(strap).toHaveAttribute('aria-pressed', 'false');
+  await expect.poll(way).toBe('rotate(0)');
 });
 
 test('laying closer shows how far it is, and can be stopped with what it has', async ({ studio }) => {

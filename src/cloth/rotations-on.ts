@@ -22,3 +22,7 @@ export const mayTurn = (spec: ClothSpec): boolean => mayLieAcross(spec) || mayLi
 export const mayLieAcross = (spec: ClothSpec): boolean => spec.cross && !spec.nap && shrinksAlike(spec);
 
 const mayLieOnBias = (spec: ClothSpec): boolean => spec.bias && shrinksAlike(spec);
+
+/** Which of these turns this is; -1 for none of them. */
+export const turnAmong = (rotations: readonly number[], rotation: number): number =>
+  rotations.findIndex((turn) => Math.abs(turn - rotation) < 1e-6);

@@ -24,13 +24,9 @@ export const trianglesOf = ({ left, right, steps }: TriangleStrip): readonly [Po
   });
 };
 
-/** Area of each triangle, mm². */
+/** Area of each triangle, mm²: flat it has the same. */
 export const triangleAreas = (strip: TriangleStrip): readonly number[] =>
   trianglesOf(strip).map(([p, q, next]) => triangleArea(p, q, next));
-
-/** Area of all triangles, mm²: the flat piece has the same. */
-export const stripArea = (strip: TriangleStrip): number =>
-  triangleAreas(strip).reduce((sum, area) => sum + area, 0);
 
 const triangleArea = (p: Point3, q: Point3, r: Point3): number =>
   norm3(cross3(subtract3(q, p), subtract3(r, p))) / 2;

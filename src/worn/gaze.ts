@@ -1,4 +1,3 @@
-import { type Point, point } from '../geometry/point.ts';
 import { type Point3, point3 } from '../geometry/space.ts';
 
 /** Where a cap is looked at from, far away. Radians. */
@@ -43,7 +42,3 @@ export const axesOf = ({ aside, above }: Gaze): Axes => {
     eye: point3(-sinA * cosB, cosA * cosB, sinB),
   };
 };
-
-/** Where a point is in the picture, mm, y up. */
-export const seenAt = ({ right, up }: Axes, { x, y, z }: Point3): Point =>
-  point(right.x * x + right.y * y + right.z * z, up.x * x + up.y * y + up.z * z);

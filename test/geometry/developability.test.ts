@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { type Developability, developability } from '../../src/geometry/developability.ts';
 import { type Point3, point3 } from '../../src/geometry/space.ts';
-import { stripArea, type TriangleStrip } from '../../src/geometry/triangle-strip.ts';
+import type { TriangleStrip } from '../../src/geometry/triangle-strip.ts';
 import { triangulateStrip } from '../../src/geometry/triangulate-strip.ts';
+import { stripArea } from '../house/strip-area.ts';
 import { expectNear } from './near.ts';
 import { polar, row } from './space-rails.ts';
 

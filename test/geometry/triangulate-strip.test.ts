@@ -6,8 +6,9 @@ import { railOf } from '../../src/geometry/rail.ts';
 import { rulingTwist } from '../../src/geometry/ruling-twist.ts';
 import { cross3, distance3, dot3, norm3, type Point3, point3, subtract3 } from '../../src/geometry/space.ts';
 import type { StripMeasure } from '../../src/geometry/strip-costs.ts';
-import { type Side, stripArea, type TriangleStrip, trianglesOf } from '../../src/geometry/triangle-strip.ts';
+import { type Side, type TriangleStrip, trianglesOf } from '../../src/geometry/triangle-strip.ts';
 import { triangulateStrip } from '../../src/geometry/triangulate-strip.ts';
+import { stripArea } from '../house/strip-area.ts';
 import { expectNear } from './near.ts';
 import { polar, row } from './space-rails.ts';
 

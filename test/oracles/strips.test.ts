@@ -8,11 +8,11 @@ import { pathLength, pointAt, reversed } from '../../src/geometry/measure.ts';
 import { type Arc, line, pathEnd, pathStart, radius } from '../../src/geometry/path.ts';
 import { cross, distance, dot } from '../../src/geometry/point.ts';
 import { type Point3, point3 } from '../../src/geometry/space.ts';
-import { stripArea } from '../../src/geometry/triangle-strip.ts';
 import { triangulateStrip } from '../../src/geometry/triangulate-strip.ts';
 import { expectNear } from '../geometry/near.ts';
 import { sampleCurve } from '../geometry/sample-curve.ts';
 import { polar, row } from '../geometry/space-rails.ts';
+import { stripArea } from '../house/strip-area.ts';
 
 const INCH = 25.4;
 const degrees = (radians: number) => (radians * 180) / Math.PI;

@@ -11,7 +11,6 @@ import { priceNotation, thicknessNotation } from '../controls/stage-notations.ts
 
 /** What is known of one cloth. */
 export const ClothForm = ({ cloth }: { readonly cloth: Cloth }) => {
-  const washed = useStudio((s) => s.wish.cloths[cloth].washed);
   const nap = useStudio((s) => s.wish.cloths[cloth].nap);
   const alike = useStudio((s) => shrinksAlike(s.wish.cloths[cloth]));
   const flat = cloth === 'stiffener';
@@ -42,21 +41,13 @@ export const ClothForm = ({ cloth }: { readonly cloth: Cloth }) => {
             <p className="help">{ALONG_THE_GRAIN}</p>
           )}
           <Switch field={`cloth.${cloth}.washed`} parameter={WASHED} />
-          {!washed && (
-            <>
-              <Measure
-                field={`cloth.${cloth}.shrinkLength`}
-                label="Shrinks in length"
-                notation={ratioNotation}
-                help="Along the selvedge. Measure a marked sample before and after it is soaked or steamed."
-              />
-              <Measure
-                field={`cloth.${cloth}.shrinkWidth`}
-                label="Shrinks in width"
-                notation={ratioNotation}
-              />
-            </>
-          )}
+          <Measure
+            field={`cloth.${cloth}.shrinkLength`}
+            label="Shrinks in length"
+            notation={ratioNotation}
+            help="Along the selvedge. Measure a marked sample before and after it is soaked or steamed."
+          />
+          <Measure field={`cloth.${cloth}.shrinkWidth`} label="Shrinks in width" notation={ratioNotation} />
         </>
       )}
       <Measure field={`cloth.${cloth}.price`} label="Price a metre" notation={priceNotation} empty="clears" />
@@ -85,7 +76,7 @@ const ALONG_THE_GRAIN =
   'All pieces lie along the grain: this cloth shrinks more one way than the other. Washed before cutting, they may be turned.';
 const WASHED = {
   label: 'Washed before cutting',
-  help: 'It has shrunk already, and is cut as drawn. What the wash takes is bought besides.',
+  help: 'It is cut as drawn, and bought longer by what the wash takes.',
 };
 
 /** The kind of cloth: fills in what is typical of it, to be measured on the cloth itself. */

@@ -42,7 +42,7 @@ export const NoRoom = ({ lay }: { readonly lay: ClothLay }) => {
         )}
         {lay.remnant !== null && (
           <button type="button" onClick={() => put(`cloth.${lay.cloth}.length`, null)}>
-            How much would it take?
+            Lay it off a bolt instead
           </button>
         )}
       </div>

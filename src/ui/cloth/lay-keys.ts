@@ -1,3 +1,4 @@
+import { turnAmong } from '../../cloth/rotations-on.ts';
 import type { Placement } from '../../nesting/task.ts';
 import { type Press, withCommandKey } from '../with-command-key.ts';
 
@@ -22,8 +23,8 @@ export const layStroke = (
   const { key, shiftKey } = press;
   if (key === 'Enter' || key === ' ') return 'down';
   if (key.toLowerCase() === 'r') {
-    const now = rotations.findIndex((turn) => Math.abs(turn - at.rotation) < 1e-6);
-    return { ...at, rotation: rotations[(now + 1) % rotations.length] ?? at.rotation };
+    const next = (turnAmong(rotations, at.rotation) + 1) % rotations.length;
+    return { ...at, rotation: rotations[next] ?? at.rotation };
   }
   const way = ways[key];
   if (way === undefined) return null;

@@ -4,6 +4,7 @@ import type { LayAnswer, LayOrder } from '../../cloth/lay-messages.ts';
 import { type LayPiece, layPieces } from '../../cloth/lay-pieces.ts';
 import { layTask } from '../../cloth/lay-task.ts';
 import type { LayWish } from '../../cloth/lay-wish.ts';
+import { turnAmong } from '../../cloth/rotations-on.ts';
 import { keepPins } from '../../state/cloth-actions.ts';
 import type { LayChoice } from '../../state/lay-choice.ts';
 import { onceResting } from '../../state/resting.ts';
@@ -77,9 +78,12 @@ const layAnew = async (time: number): Promise<void> => {
   const pieces = layPieces(wish);
   const grounds = Math.max(1, spec.scraps.length);
   const pins = lay.pins.filter(
-    ({ piece, container }) => container < grounds && pieces.some(({ id }) => id === piece),
+    ({ piece, container, rotation }) =>
+      container < grounds &&
+      pieces.some(({ id, rotations }) => id === piece && turnAmong(rotations, rotation) >= 0),
   );
-  // What is no longer cut, or lay on a scrap that is gone, is held no longer. That is followed as any other choice is.
+  // What is no longer cut, lay on a scrap that is gone or as it may lie no more is held no longer. That is followed as any
+  // other choice is.
   if (pins.length < lay.pins.length) return keepPins(pins);
   const order: LayOrder = { task: layTask(pieces, spec, pins), seed: SEED, time };
   worker = new Worker(layWorker, { type: 'module' });
