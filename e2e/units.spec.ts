@@ -46,6 +46,15 @@ test('in inches no stage, no piece and no number of the tally speaks of centimet
   await expect(studio.getByRole('region', { name: 'The tally' })).not.toContainText(cm);
   await expect(table(studio).getByRole('list')).toContainText(/\d in/);
   await expect(table(studio).getByRole('list')).not.toContainText(cm);
+  await goTo(studio, 'Cap');
+  await tally(studio, /^Show the arithmetic/).click();
+  const panel = studio.getByRole('complementary', { name: 'The arithmetic' });
+  await panel.getByLabel('Piece').selectOption('Side band');
+  await panel.getByText('Draw it by hand').click();
+  // A quarter of a ring of 13 3/4 and 16 1/4 in over 0.4 rad (common practice): half its chord is 16 1/4 · sin 0.2.
+  await expect(panel).toContainText('a box, 3 1/4 in broad and 2 3/4 in high');
+  await expect(panel.getByRole('row', { name: /^corner/ }).nth(1)).toHaveText('corner2 3/40');
+  await expect(panel).not.toContainText(cm);
 });
 
 test('home paper follows the unit', async ({ studio }) => {

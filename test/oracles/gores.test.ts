@@ -15,10 +15,12 @@ import { point } from '../../src/geometry/point.ts';
 import { distance3 } from '../../src/geometry/space.ts';
 import { unroll } from '../../src/geometry/strip.ts';
 import { cutLine } from '../../src/pattern/cut-line.ts';
+import { ordinatesOf } from '../../src/pattern/ordinates.ts';
 import type { Piece } from '../../src/pattern/piece.ts';
 import { inches } from '../../src/units.ts';
 import { HEADS } from '../caps/family.ts';
 import { widthAt } from '../caps/parts/gore/width-at.ts';
+import { strip } from '../pattern/sample-pieces.ts';
 
 const STEPS = 400;
 
@@ -122,10 +124,19 @@ describe('the tips of gores', () => {
 
   test('drafted as cosines have the widths of the trade: girth 24 in six gores, every inch up to the pole', () => {
     // (G/n) cos(2πh/G), inches.
-    const widths = [4, 3.864, 3.464, 2.828, 2, 1.035];
-    const right = goreShape(ballReach(inches(24) / (2 * Math.PI), reachOfGirth(inches(24), 6)), 6).right;
-    for (const [h, w] of widths.entries())
-      expect(Math.abs(widthAt(right, inches(h)) - inches(w))).toBeLessThan(inches(0.001));
+    const widths = [4, 3.864, 3.464, 2.828, 2, 1.035, 0];
+    const shape = goreShape(ballReach(inches(24) / (2 * Math.PI), reachOfGirth(inches(24), 6)), 6);
+    // As its ordinates are given to be drawn by hand: half of each to the right of the fold.
+    const outline = (['bottom', 'right', 'left'] as const).map((name) => ({
+      name,
+      kind: 'gore' as const,
+      path: shape[name],
+    }));
+    const { along, ordinates } = ordinatesOf(strip(100, 150, { outline, notches: [] }), () => inches(1));
+    expect(along).toBe('left side');
+    expect(ordinates).toHaveLength(widths.length);
+    for (const [i, w] of widths.entries())
+      expect(Math.abs(2 * ordinates[i]!.spans[0]![1] - inches(w))).toBeLessThan(inches(0.001));
   });
 
   test('make a full turn together at every number of gores, and at the ends of every range', () => {

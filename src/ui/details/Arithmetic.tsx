@@ -4,6 +4,7 @@ import { choose } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import { say } from '../../words.ts';
 import { Said } from '../Said.tsx';
+import { ByHand } from './ByHand.tsx';
 import { Coaxing } from './Coaxing.tsx';
 import { Reckoning } from './Reckoning.tsx';
 
@@ -38,6 +39,7 @@ export const Arithmetic = ({ draft }: { readonly draft: Draft }) => {
           <Said words={note} />
         </p>
       ))}
+      <ByHand piece={piece} allowances={draft.cutting.allowances} />
     </>
   );
 };
