@@ -216,6 +216,47 @@ test('the lay comes after the pattern in one file where it is wished', async ({ 
   );
 });
 
+test('a piece is moved by the first button alone, and by one finger', async ({ studio }) => {
+  const tip = piece(studio, 'Tip').first();
+  const box = (await tip.boundingBox())!;
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await studio.mouse.move(x, y);
+  await studio.mouse.down({ button: 'right' });
+  await studio.mouse.move(x + 40, y - 60, { steps: 4 });
+  await studio.mouse.up({ button: 'right' });
+  await expect(tip).toHaveAttribute('aria-pressed', 'false');
+  expect(await top(tip)).toBeCloseTo(box.y, 0);
+
+  const finger = (type: string, pointerId: number, right: number): Promise<void> =>
+    tip.dispatchEvent(type, {
+      pointerId,
+      isPrimary: pointerId === FIRST,
+      pointerType: 'touch',
+      button: 0,
+      clientX: x + right,
+      clientY: y,
+    });
+  // No finger is on the screen that could be held on to.
+  await tip.evaluate((element) => {
+    element.setPointerCapture = () => {};
+  });
+  await finger('pointerdown', FIRST, 0);
+  await finger('pointermove', FIRST, 60);
+  const moved = (await tip.boundingBox())!.x;
+  expect(moved).toBeGreaterThan(box.x + 30);
+  await finger('pointerdown', SECOND, 200);
+  await finger('pointermove', SECOND, 300);
+  expect((await tip.boundingBox())!.x).toBe(moved);
+  await finger('pointerup', SECOND, 300);
+  await expect(tip).toHaveAttribute('aria-pressed', 'false');
+  await finger('pointerup', FIRST, 60);
+  await expect(tip).toHaveAttribute('aria-pressed', 'true');
+});
+
+/** Numbers of two pointers. */
+const FIRST = 11;
+const SECOND = 12;
+
 test('thick cloth makes the shell longer and says so; cloth that shrinks makes the pieces larger', async ({
   studio,
 }) => {

@@ -21,28 +21,38 @@ interface Props {
   readonly onHold: (at: Placement | null) => void;
 }
 
+/** Where a pointer took the piece, in pixels of the screen, and where it lay then. */
+interface Start {
+  readonly pointer: number;
+  readonly x: number;
+  readonly y: number;
+  readonly at: Placement;
+}
+
 /** A piece on the cloth: dragged, or moved by keys, it is put down and stays. Drawn anew only when something of it changes. */
 export const PieceOnCloth = memo(({ laid, pinned, wrong, scale, onScrap, onHold }: Props) => {
-  const start = useRef<{ readonly x: number; readonly y: number; readonly at: Placement } | null>(null);
+  const start = useRef<Start | null>(null);
   const { cut } = laid.piece;
   const outline = useMemo(() => pathData(cut), [cut]);
   const { lines, size, at, grain } = useMemo(() => laidLabel(laid, SIZES), [laid]);
   const { id, mirrored, layers, rotations } = laid.piece;
 
-  const moved = (event: PointerEvent, from: NonNullable<typeof start.current>): Placement => {
+  const moved = (event: PointerEvent, from: Start): Placement => {
     const k = scale();
     const [x, y] = [from.at.x + (event.clientX - from.x) * k, from.at.y - (event.clientY - from.y) * k];
     return keptOnFold(laid.piece, { ...from.at, x, y });
   };
   const onPointerDown = (event: PointerEvent<SVGGElement>): void => {
+    // The other buttons are the browser's, and a second finger takes nothing from the first.
+    if (event.button !== 0 || !event.isPrimary) return;
     event.currentTarget.setPointerCapture(event.pointerId);
-    start.current = { x: event.clientX, y: event.clientY, at: laid.at };
+    start.current = { pointer: event.pointerId, x: event.clientX, y: event.clientY, at: laid.at };
   };
   const onPointerMove = (event: PointerEvent): void => {
-    if (start.current) onHold(moved(event, start.current));
+    if (start.current?.pointer === event.pointerId) onHold(moved(event, start.current));
   };
   const onPointerUp = (event: PointerEvent): void => {
-    if (!start.current) return;
+    if (start.current?.pointer !== event.pointerId) return;
     const at = moved(event, start.current);
     const far = Math.hypot(at.x - start.current.at.x, at.y - start.current.at.y) > 1;
     start.current = null;
@@ -74,7 +84,8 @@ export const PieceOnCloth = memo(({ laid, pinned, wrong, scale, onScrap, onHold 
       onPointerDown={onPointerDown}
       onPointerMove={onPointerMove}
       onPointerUp={onPointerUp}
-      onPointerCancel={() => {
+      onPointerCancel={({ pointerId }) => {
+        if (start.current?.pointer !== pointerId) return;
         start.current = null;
         onHold(null);
       }}
