@@ -285,6 +285,17 @@ test('the shopping list is copied as text', async ({ studio, context }) => {
   expect(text).toMatch(/^For Cornet’s cap\nOuter: 140.0 cm wide: 0.6 m/);
   expect(text).toContain('Buttons: 2, 1.2 cm across');
   expect(text).toMatch(/Thread: about \d+ m$/);
+  // Another list has not been copied yet.
+  await studio.getByLabel('Usable width').first().fill('90');
+  await expect(studio.getByRole('button', { name: 'Copy the list' })).toBeVisible();
+});
+
+test('a list that may not be copied can still be printed, and that is said', async ({ studio }) => {
+  await studio.evaluate(() => {
+    navigator.clipboard.writeText = () => Promise.reject(new DOMException('no', 'NotAllowedError'));
+  });
+  await studio.getByRole('button', { name: 'Copy the list' }).click();
+  await expect(studio.getByText(/^This browser does not let the list be copied/)).toBeVisible();
 });
 
 test('caps of the shelf are laid on the same cloth, each piece named by its cap, and bought for', async ({

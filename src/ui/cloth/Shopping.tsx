@@ -25,6 +25,12 @@ interface Found {
   readonly needs: Needs;
 }
 
+/** What became of a list that was to be copied. */
+interface Copy {
+  readonly text: string;
+  readonly done: boolean;
+}
+
 /** What to buy: every cloth at the widths that shops have, and all that is not cloth. */
 export const Shopping = () => {
   const good = useStudio((s) => s.good);
@@ -32,7 +38,7 @@ export const Shopping = () => {
   const unit = useStudio((s) => s.wish.unit);
   const { here, besides } = useStudio((s) => s.lay);
   const [found, setFound] = useState<Found | 'failed' | null>(null);
-  const [copied, setCopied] = useState(false);
+  const [copy, setCopy] = useState<Copy | null>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is cut together is read from the shelf.
   useEffect(() => {
     const stop = new AbortController();
@@ -54,10 +60,16 @@ export const Shopping = () => {
     return <p className="problem">What to buy could not be reckoned: please reload the page.</p>;
   const { caps, needs } = found;
   const list = shoppingList(caps, good.cloths, needs, unit);
-  const copy = async (): Promise<void> => {
-    await navigator.clipboard.writeText(shoppingText(list, caps, unit));
-    setCopied(true);
+  const text = shoppingText(list, caps, unit);
+  const putOnClipboard = async (): Promise<void> => {
+    const done = await navigator.clipboard.writeText(text).then(
+      () => true,
+      () => false,
+    );
+    setCopy({ text, done });
   };
+  // Of another list nothing has been said yet.
+  const copied = copy?.text === text ? copy.done : null;
   return (
     <section className="shopping" aria-label="Shopping list">
       <h3>Shopping list</h3>
@@ -82,13 +94,17 @@ export const Shopping = () => {
       </ul>
       <p className="help">A shop’s cloth shrinks and is cut askew: when in doubt, the next step up.</p>
       <div className="actions">
-        <button type="button" onClick={() => void copy()}>
-          {copied ? 'Copied' : 'Copy the list'}
+        <button type="button" onClick={() => void putOnClipboard()}>
+          {copied === true ? 'Copied' : 'Copy the list'}
         </button>
         <button type="button" onClick={() => window.print()}>
           Print the list
         </button>
       </div>
+      <p className="help" role="status">
+        {copied === false &&
+          'This browser does not let the list be copied: print it, or mark it and copy it by hand.'}
+      </p>
     </section>
   );
 };
