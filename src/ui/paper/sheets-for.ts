@@ -8,6 +8,7 @@ import type { SheetSet } from '../../print/sheet.ts';
 import { sheetsOf } from '../../print/sheets.ts';
 import { drafted } from '../../state/derived.ts';
 import type { Unit } from '../../units.ts';
+import { headingOf } from '../heading-of.ts';
 
 /** A cap to be laid out, the paper as wished, and what the sheets say of the day. */
 export interface SheetsOrder {
@@ -31,17 +32,12 @@ export const sheetsFor = async ({
   await fetchStyle(spec.cap.style);
   const draft = drafted(spec);
   if (draft === null || paperProblems(paper).length > 0) return null;
-  const facts = {
-    cap: spec.cap.name.trim(),
-    wearer: spec.head.name.trim(),
-    finishedGirth: draft.finishedGirth,
-    date,
-  };
+  const heading = headingOf(draft, unit, date);
   const pieces = withRows(draft.cutting.pieces, rowsOf({ ...draft, cloths: spec.cloths }));
   const drawings = drawPattern(
     { ...draft.cutting, pieces },
-    { unit, halves: paper.halves, dimensions: false, label: facts },
+    { unit, halves: paper.halves, dimensions: false, label: heading },
   );
   const picture = pictured ? await import('../preview/picture-now.ts').then((m) => m.pictureNow(spec)) : null;
-  return sheetsOf(drawings, paper, { ...facts, unit }, picture);
+  return sheetsOf(drawings, paper, heading, picture);
 };

@@ -4,6 +4,7 @@ import { settingLines } from '../../guide/settings-words.ts';
 import { timeWords } from '../../guide/time.ts';
 import type { BookletContent } from '../../print/booklet/booklet.ts';
 import type { Unit } from '../../units.ts';
+import { headingOf } from '../heading-of.ts';
 import { today } from '../today.ts';
 import type { GuideNow } from './guide-now.ts';
 
@@ -13,13 +14,7 @@ export const bookletContent = (
   { guide, terms, pictureOf, work }: GuideNow,
   unit: Unit,
 ): BookletContent => ({
-  heading: {
-    cap: draft.spec.cap.name.trim(),
-    wearer: draft.spec.head.name.trim(),
-    finishedGirth: draft.finishedGirth,
-    date: today(),
-    unit,
-  },
+  heading: headingOf(draft, unit, today()),
   steps: guide.steps.map((step, i) => ({
     step,
     picture: pictureOf(step),
