@@ -2,8 +2,9 @@ import type { Line, Path } from '../geometry/path.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Words } from '../words.ts';
 
-/** What a piece can be cut from. */
-export type Cloth = 'outer' | 'lining' | 'interlining' | 'stiffener';
+/** What a piece can be cut from, in the order it is told in. */
+export const allCloths = ['outer', 'lining', 'interlining', 'stiffener'] as const;
+export type Cloth = (typeof allCloths)[number];
 
 /** The kinds of seam that can have an allowance of their own. 'hem' is turned in; 'none' is cut on the stitch line. */
 export type SeamKind =

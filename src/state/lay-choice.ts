@@ -1,5 +1,5 @@
 import type { Placement } from '../nesting/task.ts';
-import type { Cloth } from '../pattern/piece.ts';
+import { allCloths, type Cloth } from '../pattern/piece.ts';
 
 /** How many of a cap are cut from the same cloth at most: a whole band's. */
 export const MOST_CUT = 20;
@@ -16,7 +16,6 @@ export interface LayChoice {
 
 export const usualLay: LayChoice = { cloth: 'outer', here: 1, besides: {}, pins: [] };
 
-const cloths: readonly Cloth[] = ['outer', 'lining', 'interlining', 'stiffener'];
 /** More than any lay has pieces. */
 const MOST_PINS = 2000;
 
@@ -27,7 +26,7 @@ export const decodeLay = (data: unknown, shelf: readonly { readonly id: number }
   };
   const counts = { ...(besides as Readonly<Record<number, unknown>> | undefined) };
   return {
-    cloth: cloths.find((one) => one === cloth) ?? usualLay.cloth,
+    cloth: allCloths.find((one) => one === cloth) ?? usualLay.cloth,
     here: isCount(here) ? here : usualLay.here,
     besides: Object.fromEntries(
       shelf.flatMap(({ id }) => {

@@ -1,5 +1,5 @@
 import { clothNames } from '../../drawing/cut-words.ts';
-import type { Cloth, Cut, Piece } from '../../pattern/piece.ts';
+import { allCloths, type Cloth, type Cut, type Piece } from '../../pattern/piece.ts';
 import { choose, light } from '../../state/actions.ts';
 import { drafted } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -19,11 +19,10 @@ const NONE: readonly Piece[] = [];
 /** What to cut, cloth by cloth. */
 export const ClothStage = () => {
   const pieces = useStudio((s) => drafted(s.good)?.cutting.pieces ?? NONE);
-  const cloths = Object.keys(clothNames) as readonly Cloth[];
   return (
     <>
       <LayForm />
-      {cloths.map((cloth) => (
+      {allCloths.map((cloth) => (
         <details key={cloth} open={cloth === 'outer'}>
           <summary>{clothNames[cloth]}</summary>
           <ClothForm cloth={cloth} />
@@ -37,7 +36,7 @@ export const ClothStage = () => {
         {pieces.some((piece) => piece.cuts.some((cut) => cut.mirrored)) &&
           ' Mirrored pieces are cut with the pattern face down.'}
       </p>
-      {cloths.map((cloth) => {
+      {allCloths.map((cloth) => {
         const rows = pieces.flatMap((piece) =>
           piece.cuts.filter((cut) => cut.cloth === cloth).map((cut): Row => ({ piece, cut })),
         );
