@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import type { Locator, Page } from 'playwright/test';
+import type { Download, Locator, Page } from 'playwright/test';
 import { readPdf } from '../test/oracles/pdf-reader.ts';
 import { goTo, lengthIn } from './at-hand.ts';
 import { expect, test } from './studio.ts';
@@ -214,6 +214,103 @@ test('the lay comes after the pattern in one file where it is wished', async ({ 
   expect(titles).toEqual(
     ['outer', 'lining', 'interlining', 'stiffener'].map((cloth) => `Cutting lay, ${cloth}`),
   );
+});
+
+/** What the cloths' pages of a lay say, in their order. */
+const layPages = async (coming: Promise<Download>): Promise<readonly string[]> => {
+  const pdf = await readPdf(new Uint8Array(await readFile(await (await coming).path())));
+  return pdf.pages
+    .map(({ texts }) => texts.map(({ text }) => text).join(' '))
+    .filter((text) => text.includes('Cutting lay,'));
+};
+
+test('the lay in the pattern’s file is that of the cap on the sheets, whatever was laid before', async ({
+  studio,
+}) => {
+  const strap = piece(studio, 'Strap').first();
+  await strap.focus();
+  await studio.keyboard.press('Enter');
+  await expect(strap).toHaveAttribute('aria-pressed', 'true');
+  await goTo(studio, 'Cap');
+  await studio.getByText(/^Style/).click();
+  await studio.getByRole('radio', { name: 'Bucket hat' }).check();
+  await expect(studio.getByText('Style Bucket hat')).toBeVisible();
+  await goTo(studio, 'Paper');
+  await studio.getByLabel('With the cutting lay').check();
+  const download = studio.getByRole('button', { name: 'Download pattern PDF' });
+  await expect(download).toBeEnabled();
+  const coming = studio.waitForEvent('download');
+  await download.click();
+  const [outer] = await layPages(coming);
+  expect(outer).toMatch(/Cutting lay, outer.*Brim/);
+  expect(outer).not.toMatch(/Strap|Visor/);
+});
+
+test('a lay that is handed over straight after a change is that of the cloth as changed', async ({
+  studio,
+}) => {
+  await studio.getByLabel('Usable width').first().fill('90');
+  const coming = studio.waitForEvent('download');
+  await studio.getByRole('button', { name: 'Download cutting lay PDF' }).click();
+  expect((await layPages(coming))[0]).toContain('Cloth 90.0 cm wide');
+});
+
+test('where nothing can be laid it is said, and nothing waits for it', async ({ page, complaints }) => {
+  await page.context().route(/lay\.worker-[^/]*\.js$/, (route) => route.abort());
+  await page.goto('./');
+  await goTo(page, 'Cloth');
+  await expect(page.getByText('The pieces could not be laid: please reload the page.')).toBeVisible();
+  await expect(page.getByText('What to buy could not be reckoned')).toBeVisible();
+  const lay = page.getByRole('button', { name: 'Download cutting lay PDF' });
+  await lay.click();
+  await expect(page.getByText('The cutting lay could not be written.')).toBeVisible();
+  await expect(lay).toBeEnabled();
+  await goTo(page, 'Paper');
+  await page.getByLabel('With the cutting lay').check();
+  const pattern = page.getByRole('button', { name: 'Download pattern PDF' });
+  await expect(pattern).toBeEnabled();
+  await pattern.click();
+  await expect(page.getByText('The PDF could not be written.')).toBeVisible();
+  await expect(pattern).toBeEnabled();
+  expect(complaints.splice(0).filter((said) => !/Failed to load|could not be loaded/.test(said))).toEqual([]);
+});
+
+test('laying for the pattern’s file can be stopped', async ({ page }) => {
+  // A worker whose script comes empty never answers.
+  await page
+    .context()
+    .route(/lay\.worker-[^/]*\.js$/, (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
+  await page.goto('./');
+  await goTo(page, 'Paper');
+  await page.getByLabel('With the cutting lay').check();
+  const pattern = page.getByRole('button', { name: 'Download pattern PDF' });
+  await expect(pattern).toBeEnabled();
+  await pattern.click();
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await expect(pattern).toBeEnabled();
+  await expect(page.getByRole('progressbar', { name: 'Writing the PDF' })).toHaveCount(0);
+});
+
+test('a cap without the cloth that was laid has its own first cloth laid', async ({ studio }) => {
+  const lay = studio.getByRole('group', { name: 'Lay', exact: true });
+  await lay.getByRole('radio', { name: 'Stiffener' }).check();
+  await expect(piece(studio, 'Visor stiffener')).toHaveCount(1);
+  await goTo(studio, 'Cap');
+  await studio.getByText(/^Style/).click();
+  await studio.getByRole('radio', { name: 'Beret' }).check();
+  await expect(studio.getByText('Style Beret')).toBeVisible();
+  await goTo(studio, 'Cloth');
+  await expect(lay.getByRole('radio', { name: 'Outer' })).toBeChecked();
+  await expect(lay.getByRole('radio', { name: 'Stiffener' })).toHaveCount(0);
+  await expect.poll(() => taken(studio)).toBeGreaterThan(0);
+  // What is put down there belongs to the cloth that is shown.
+  const first = studio.locator('.laid').first();
+  await first.focus();
+  await studio.keyboard.press('Enter');
+  await expect(first).toHaveAttribute('aria-pressed', 'true');
+  await studio.reload();
+  await expect(lay.getByRole('radio', { name: 'Outer' })).toBeChecked();
+  await expect(first).toHaveAttribute('aria-pressed', 'true');
 });
 
 test('a piece is moved by the first button alone, and by one finger', async ({ studio }) => {

@@ -4,6 +4,7 @@ import type { Placement } from '../nesting/task.ts';
 import type { Cloth } from '../pattern/piece.ts';
 import { settle, wishing } from './actions.ts';
 import type { LayChoice } from './lay-choice.ts';
+import { layOf } from './lay-of.ts';
 import { useStudio } from './studio.ts';
 
 const get = useStudio.getState;
@@ -28,11 +29,11 @@ export const putScraps = (cloth: Cloth, scraps: readonly Scrap[]): void => {
 };
 
 const putLay = (changed: Partial<LayChoice>): void => {
-  set({ lay: { ...get().lay, ...changed } });
+  set({ lay: { ...layOf(get()), ...changed } });
 };
 
 export const chooseCloth = (cloth: Cloth): void => {
-  if (cloth !== get().lay.cloth) putLay({ cloth, pins: [] });
+  if (cloth !== layOf(get()).cloth) putLay({ cloth, pins: [] });
 };
 
 /** Cuts so many of the cap on the table together. */
@@ -44,11 +45,12 @@ export const putBeside = (id: number, count: number): void =>
 
 /** Puts a piece down where a hand let it go. */
 export const pinPiece = (placement: Placement): void =>
-  putLay({ pins: [...get().lay.pins.filter(({ piece }) => piece !== placement.piece), placement] });
+  putLay({ pins: [...layOf(get()).pins.filter(({ piece }) => piece !== placement.piece), placement] });
 
 /** Of what was put down only this stays so. */
 export const keepPins = (pins: readonly Placement[]): void => putLay({ pins });
 
-export const freePiece = (id: string): void => keepPins(get().lay.pins.filter(({ piece }) => piece !== id));
+export const freePiece = (id: string): void =>
+  keepPins(layOf(get()).pins.filter(({ piece }) => piece !== id));
 
 export const freeAll = (): void => keepPins([]);

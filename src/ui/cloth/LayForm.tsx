@@ -3,10 +3,12 @@ import { lengthBought, toBuy } from '../../cloth/buying.ts';
 import type { ClothLay } from '../../cloth/cloth-lay.ts';
 import { layName } from '../../cloth/lay-name.ts';
 import { clothNames } from '../../drawing/cut-words.ts';
+import { clothsOf } from '../../pattern/cloths-of.ts';
 import type { Cloth } from '../../pattern/piece.ts';
 import { chooseCloth, freeAll, putCaps } from '../../state/cloth-actions.ts';
 import { drafted } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
+import { useLayChoice } from '../../state/use-lay-choice.ts';
 import { mm, ratio, words } from '../../words.ts';
 import { Measure } from '../controls/Measure.tsx';
 import { lengthNotation } from '../controls/notation.ts';
@@ -25,7 +27,7 @@ import { useLay } from './use-lay.ts';
 /** Which cloth is laid, how it lies, what it takes. */
 export const LayForm = () => {
   useEffect(keepLay, []);
-  const { cloth, here, pins } = useStudio((s) => s.lay);
+  const { cloth, here, pins } = useLayChoice();
   const { lay, progress } = useLay();
   const unit = useStudio((s) => s.wish.unit);
   const scraps = useStudio((s) => s.wish.cloths[cloth].scraps);
@@ -77,14 +79,11 @@ const FOLDED = {
 const Which = ({ chosen }: { readonly chosen: Cloth }) => {
   const name = useId();
   const pieces = useStudio((s) => drafted(s.good)?.cutting.pieces);
-  const used = (Object.keys(clothNames) as readonly Cloth[]).filter((cloth) =>
-    pieces?.some(({ cuts }) => cuts.some((cut) => cut.cloth === cloth)),
-  );
   return (
     <fieldset className="control choice">
       <legend>Lay</legend>
       <div className="options">
-        {used.map((cloth) => (
+        {clothsOf(pieces ?? []).map((cloth) => (
           <label key={cloth}>
             <input type="radio" name={name} checked={cloth === chosen} onChange={() => chooseCloth(cloth)} />
             {clothNames[cloth]}

@@ -6,7 +6,7 @@ import { contains } from '../../geometry/inside.ts';
 import { polygon } from '../../geometry/path.ts';
 import { add } from '../../geometry/point.ts';
 import type { Placement } from '../../nesting/task.ts';
-import { useStudio } from '../../state/studio.ts';
+import { useLayChoice } from '../../state/use-lay-choice.ts';
 import { Ground } from './Ground.tsx';
 import { PieceOnCloth } from './PieceOnCloth.tsx';
 import { useLay } from './use-lay.ts';
@@ -14,7 +14,7 @@ import './lay.css';
 
 /** The cutting lay: the cloth as it lies, its pieces on it, to be moved by hand. */
 export const LayView = () => {
-  const { pins } = useStudio((s) => s.lay);
+  const { pins } = useLayChoice();
   const { lay, message } = useLay();
   const help = useId();
   return (

@@ -39,11 +39,10 @@ export const Shopping = () => {
   const { here, besides } = useStudio((s) => s.lay);
   const [found, setFound] = useState<Found | 'failed' | null>(null);
   const [copy, setCopy] = useState<Copy | null>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what is cut together is read from the shelf.
   useEffect(() => {
     const stop = new AbortController();
     const reckon = async (): Promise<void> => {
-      const { caps } = await capsToCut({ here, besides });
+      const { caps } = await capsToCut({ good, shelf, lay: { here, besides } });
       setFound({ caps, needs: await needsOf(caps, good.cloths, unit, stop.signal) });
     };
     const fail = (): void => {

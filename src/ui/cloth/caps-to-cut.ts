@@ -7,7 +7,12 @@ import { drafted } from '../../state/derived.ts';
 import type { LayChoice } from '../../state/lay-choice.ts';
 import { openShelved } from '../../state/shelf.ts';
 import type { Shelved } from '../../state/shelved.ts';
-import { useStudio } from '../../state/studio.ts';
+import type { Studio } from '../../state/state.ts';
+
+/** What a lay follows from: the cap on the table with its cloths, the caps of the shelf, and what is chosen of the lay. */
+export type Chosen = Pick<Studio, 'good' | 'shelf' | 'lay'>;
+
+type Counts = Pick<LayChoice, 'here' | 'besides'>;
 
 /** A cap that is cut, with the seams that its thread is reckoned from. */
 export interface CapToCut extends LayCap {
@@ -25,10 +30,10 @@ export interface CapsToCut {
  * thickness and shrinkage count for all. Nothing while the cap on the table cannot be sewn.
  */
 export const capsToCut = async ({
-  here,
-  besides,
-}: Pick<LayChoice, 'here' | 'besides'>): Promise<CapsToCut> => {
-  const { good, shelf } = useStudio.getState();
+  good,
+  shelf,
+  lay: { here, besides },
+}: Pick<Chosen, 'good' | 'shelf'> & { readonly lay: Counts }): Promise<CapsToCut> => {
   const caps: CapToCut[] = [];
   const unsewn: string[] = [];
   const take = (spec: Spec, count: number): void => {
