@@ -51,7 +51,8 @@ export const drawBody = (
   const silhouette: Path = fold ? [...cut.flat(), fold.line] : cut.flat();
   // Its lines.
   const folds = fold?.marks ?? [];
-  const notches = notchesOf(piece, allowances);
+  const whole = notchesOf(piece, allowances);
+  const notches = fold ? whole.flatMap(fold.half) : whole;
   const marks = pieceMarks(piece);
   const rows = rowMarks(piece, outerRows(piece.rows ?? []));
   const centres = piece.centreLines.map(
@@ -65,7 +66,7 @@ export const drawBody = (
     grain: piece.grain,
     walls: segmentsOf(piece.outline.flatMap((e) => e.path)),
     silhouette: segmentsOf(silhouette),
-    clear: [...folds, ...marks],
+    clear: [...folds, ...notches, ...marks],
     // On the table a name has a rim of its own: it may lie on a row.
     rows: options.label ? rows.flatMap(({ path }) => segmentsOf(path)) : [],
     rather: [...centres, ...dimensions],
@@ -73,7 +74,7 @@ export const drawBody = (
   if (!placed) return null;
   const lines = [
     ...outlineMarks(piece, cut),
-    ...(fold ? notches.flatMap(fold.half) : notches),
+    ...notches,
     ...rows,
     ...centres,
     ...folds,

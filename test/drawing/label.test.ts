@@ -1,5 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ball } from '../../src/caps/ball/ball.ts';
+import { ballParameters } from '../../src/caps/ball/parameters.ts';
+import { defaultsOf } from '../../src/caps/parameter.ts';
 import { drawPattern, drawPiece } from '../../src/drawing/draw-piece.ts';
 import type { PieceDrawing, TextMark } from '../../src/drawing/drawing.ts';
 import { dateWords } from '../../src/drawing/label-words.ts';
@@ -12,7 +15,7 @@ import { point, rotate } from '../../src/geometry/point.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
 import type { Unit } from '../../src/units.ts';
 import { crescent, strip, withoutAllowance } from '../pattern/sample-pieces.ts';
-import { cap, wishesWith } from './caps.ts';
+import { cap, HEAD, wishesWith } from './caps.ts';
 
 const label = { cap: 'Summer cap', wearer: 'Cornet', finishedGirth: 558.8, date: '2026-11-25' };
 const options = { unit: 'cm' as Unit, halves: false, dimensions: false, label };
@@ -172,6 +175,17 @@ describe('where a label stands', () => {
       }),
       { numRuns: 40 },
     );
+  });
+
+  it('is never on the tick of a notch, which goes into a piece that has no allowance there', () => {
+    const { pattern, finishedGirth } = ball.draft(defaultsOf(ballParameters), HEAD);
+    for (const unit of ['cm', 'in'] as const)
+      for (const d of drawn(pattern, { unit, label: { ...label, cap: 'Cornet’s cap', finishedGirth } }))
+        for (const mark of labelOf(d))
+          for (const tick of linesOf(d, 'notch')) {
+            expect(crossings(frame(mark), tick), `${d.id}, ${unit}`).toEqual([]);
+            expect(contains(frame(mark), tick[0]!.from)).toBe(false);
+          }
   });
 
   it('has no other label and no button, gap or fold words under it', () => {
