@@ -60,11 +60,13 @@ export const drawBody = (
   );
   const dimensions = options.dimensions ? dimensionsOf(piece, onFold, options.unit) : [];
   // Its label and grainline, where they lie on nothing if that can be.
+  const words = labelWords(piece, allowances, options.label, onFold, options.unit);
+  const within = piece.outline.flatMap((e) => e.path);
   const placed = placeLabel({
-    ...labelWords(piece, allowances, options.label, onFold, options.unit),
+    ...words,
     wanted: piece.labelAt,
     grain: piece.grain,
-    walls: segmentsOf(piece.outline.flatMap((e) => e.path)),
+    walls: segmentsOf(within),
     silhouette: segmentsOf(silhouette),
     clear: [...folds, ...notches, ...marks],
     // On the table a name has a rim of its own: it may lie on a row.
@@ -88,6 +90,7 @@ export const drawBody = (
     marks: [...lines, ...placed.label],
     silhouette,
     bounds: boxUnion([silhouette, ...linePaths(marks)].map(boundsOf)),
+    label: { words, within },
     cuts: piece.cuts,
     onFold,
   };

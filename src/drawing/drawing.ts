@@ -2,6 +2,7 @@ import type { Box } from '../geometry/box.ts';
 import type { Path } from '../geometry/path.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Cut } from '../pattern/piece.ts';
+import type { LabelWords } from './label-words.ts';
 
 /** What a line is for. Weight, dash and colour follow from it, on the screen and on paper alike. */
 export type LineRole =
@@ -58,6 +59,8 @@ export interface PieceDrawing {
   readonly marks: readonly Mark[];
   readonly silhouette: Path;
   readonly bounds: Box;
+  /** What its label says, should it have to be set anew, and the closed line within which it had better stand. */
+  readonly label?: { readonly words: LabelWords; readonly within: Path };
   /** How many to cut, and whether the drawing is the half that lies on the fold. */
   readonly cuts?: readonly Cut[];
   readonly onFold?: boolean;

@@ -1,15 +1,14 @@
-import { boundsOf } from '../geometry/bounds.ts';
-import { add, between, distance, heading, left, type Point, scale, subtract } from '../geometry/point.ts';
+import { add, between, distance, type Point, scale, subtract } from '../geometry/point.ts';
 import { SAME_POINT } from '../geometry/tolerance.ts';
 import type { Mark, TextMark } from './drawing.ts';
 import type { LabelWords } from './label-words.ts';
 import { grainMarks } from './marks/grain.ts';
+import { obstaclesOf } from './obstacles.ts';
 import { once } from './once.ts';
 import { SMALLEST_TEXT } from './roles.ts';
-import { findRoom, roomOf } from './room.ts';
-import { type Segment, segment, segmentsOf } from './segment.ts';
+import { findRoom, type Room, roomOf } from './room.ts';
+import type { Segment } from './segment.ts';
 import { setLabel } from './set-label.ts';
-import { blockSize } from './text-block.ts';
 
 /** A label to be placed, and what there is around it. */
 export interface LabelSite extends LabelWords {
@@ -37,20 +36,33 @@ export interface PlacedLabel {
  * notes, clear of everything or over centre lines and dimensions; then without the notes. Null where it fits nowhere.
  */
 export const meantLabel = (site: LabelSite): PlacedLabel | null => {
-  const { notes, wanted, walls } = site;
+  const { wanted, walls } = site;
   const there = obstaclesOf(site.clear);
   const grain = movedGrain(site, walls, there) ?? site.grain;
   const clear = [...there, ...obstaclesOf(grainMarks(grain)), ...site.rows];
   const inside = [
     once(() => roomOf(walls, [...clear, ...obstaclesOf(site.rather)])),
     once(() => roomOf(walls, clear)),
-  ];
-  const noted = { ...site, phrases: [...site.phrases, ...notes] };
-  const label =
-    (notes.length > 0 && setLabel(noted, inside, wanted)) ||
-    setLabel(site, inside, wanted) ||
-    setLabel(site, [inside[1]!], wanted, true);
+  ] as const;
+  const label = roomyLabel(site, inside, wanted);
   return label && { label, grain, nameless: false };
+};
+
+/**
+ * A label with its notes if they have room, else without; first in the roomier wish of two, then over what it had better
+ * not lie on, at last squeezed in there. Null where it fits nowhere.
+ */
+export const roomyLabel = (
+  words: LabelWords,
+  rooms: readonly [() => Room, () => Room],
+  wanted: Point,
+): TextMark[] | null => {
+  const noted = { ...words, phrases: [...words.phrases, ...words.notes] };
+  return (
+    (words.notes.length > 0 ? setLabel(noted, rooms, wanted) : null) ??
+    setLabel(words, rooms, wanted) ??
+    setLabel(words, [rooms[1]], wanted, true)
+  );
 };
 
 /**
@@ -107,30 +119,3 @@ const nameAlone = ({ title, wanted }: LabelSite): TextMark => ({
   align: 'middle',
   angle: 0,
 });
-
-const obstaclesOf = (marks: readonly Mark[]): Segment[] =>
-  marks.flatMap((mark) => (mark.kind === 'line' ? lineObstacle(mark.path) : textObstacle(mark)));
-
-/** A line is in the way where it runs; a closed mark of some size all over. */
-const lineObstacle = (path: Parameters<typeof boundsOf>[0]): Segment[] => {
-  const { min, max } = boundsOf(path);
-  return path.length > 2 || path[0]?.kind === 'arc'
-    ? [...segmentsOf(path), segment(min, max)]
-    : segmentsOf(path);
-};
-
-/** No block that has to find room is lower or narrower than this, mm. */
-const THINNEST = 3;
-
-/** The frame of a block of text, and lines across it so close that nothing finds room between them. */
-const textObstacle = (mark: TextMark): Segment[] => {
-  const { width, height } = blockSize(mark);
-  const along = heading(mark.angle);
-  const start = mark.align === 'start' ? 0 : mark.align === 'middle' ? -width / 2 : -width;
-  const corner = (u: number, v: number): Point =>
-    add(mark.at, add(scale(along, start + u * width), scale(left(along), v * height)));
-  const side = (u: number): Segment => segment(corner(u, -0.5), corner(u, 0.5));
-  const steps = Math.max(1, Math.ceil(height / THINNEST));
-  const lines = Array.from({ length: steps + 1 }, (_, i) => i / steps - 0.5);
-  return [side(0), side(1), ...lines.map((v) => segment(corner(0, v), corner(1, v)))];
-};

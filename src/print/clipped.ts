@@ -17,19 +17,23 @@ const clippedShape = (path: Path, box: Box): readonly Path[] => {
   const whole = clipToBox(path, box);
   // Inside altogether, or outside?
   if (whole.length === 0 || whole[0] === path || whole[0]?.length === path.length) return whole;
-  const { min, max } = box;
+  const corners = clippedRing(flatten(path, OFFSET).slice(0, -1), box);
+  return corners.length > 2 ? [polygon(corners)] : [];
+};
+
+/** The corners of what lies inside a box of a closed shape, itself given by its corners; none where nothing does. */
+export const clippedRing = (ring: readonly Point[], { min, max }: Box): readonly Point[] => {
   const sides: readonly ((p: Point) => number)[] = [
     (p) => p.x - min.x,
     (p) => max.x - p.x,
     (p) => p.y - min.y,
     (p) => max.y - p.y,
   ];
-  const corners = sides.reduce(cutBy, flatten(path, OFFSET).slice(0, -1));
-  return corners.length > 2 ? [polygon(corners)] : [];
+  return sides.reduce(cutBy, ring);
 };
 
 /** What is left of a polygon where a distance is not negative. */
-const cutBy = (corners: readonly Point[], depth: (p: Point) => number): Point[] =>
+const cutBy = (corners: readonly Point[], depth: (p: Point) => number): readonly Point[] =>
   corners
     .flatMap((p, i) => {
       const before = corners[(i || corners.length) - 1]!;

@@ -29,20 +29,8 @@ export const crowdOf = (box: Box, marks: readonly Mark[], outlines: readonly Pat
   const rows = Math.max(1, Math.floor(boxHeight(box) / CELL));
   const crowd = { box, columns, rows, weights: new Float64Array(columns * rows) };
   for (const outline of outlines) fill(crowd, flatten(outline, ROUGH));
-  addMarks(crowd, marks);
-  return crowd;
-};
-
-/** The crowd of a piece seen from inside: full outside its outline, free inside it but for some marks. */
-export const crowdWithin = (box: Box, outline: Path, marks: readonly Mark[]): Crowd => {
-  const crowd = crowdOf(box, [], [outline]);
-  for (const [i, weight] of crowd.weights.entries()) crowd.weights[i] = weight === 1 ? 0 : LINE;
-  addMarks(crowd, marks);
-  return crowd;
-};
-
-const addMarks = (crowd: Crowd, marks: readonly Mark[]): void => {
   for (const mark of marks) for (const p of pointsAlong(mark)) weigh(crowd, p);
+  return crowd;
 };
 
 const weigh = ({ weights, columns, rows, box: { min } }: Crowd, p: Point): void => {
@@ -88,33 +76,26 @@ function* steps(points: readonly Point[]): Generator<Point> {
   }
 }
 
-/** Where a block's lower left corner may lie, and how much it then covers. */
-export interface Spot {
-  readonly at: Point;
-  readonly weight: number;
-}
-
-/** The place for a block that covers least of what is there, and of equals the one nearest a point. */
-export const bestSpot = (crowd: Crowd, block: Size, near: Point): Spot | null => {
+/** Where a block's lower left corner lies for it to cover least of what is there, and of equals nearest a point. */
+const bestSpot = (crowd: Crowd, block: Size, near: Point): Point | null => {
   const { columns, rows, box } = crowd;
   const [wide, tall] = [Math.ceil(block.width / CELL), Math.ceil(block.height / CELL)];
   const sums = summed(crowd);
   const [u, v] = [(near.x - box.min.x) / CELL, (near.y - box.min.y) / CELL];
-  let best: { x: number; y: number; cost: number; weight: number } | null = null;
+  let best: { x: number; y: number; cost: number } | null = null;
   for (let y = 0; y + tall <= rows; y++) {
     for (let x = 0; x + wide <= columns; x++) {
-      const weight = sumIn(sums, columns, x, y, wide, tall);
-      const cost = weight + Math.hypot(x - u, y - v) / 2;
-      if (best === null || cost < best.cost) best = { x, y, cost, weight };
+      const cost = sumIn(sums, columns, x, y, wide, tall) + Math.hypot(x - u, y - v) / 2;
+      if (best === null || cost < best.cost) best = { x, y, cost };
     }
   }
-  return best && { at: point(box.min.x + best.x * CELL, box.min.y + best.y * CELL), weight: best.weight };
+  return best && point(box.min.x + best.x * CELL, box.min.y + best.y * CELL);
 };
 
 /** The best place for a block, which is then taken. Where it is too large for the box, the box's own corner. */
 export const takeSpot = (crowd: Crowd, block: Size, near: Point): Point => {
   const { columns, rows, weights, box } = crowd;
-  const at = bestSpot(crowd, block, near)?.at ?? box.min;
+  const at = bestSpot(crowd, block, near) ?? box.min;
   const [x, y] = [cellOf(at.x - box.min.x, columns), cellOf(at.y - box.min.y, rows)];
   const [wide, tall] = [Math.ceil(block.width / CELL), Math.ceil(block.height / CELL)];
   for (let row = y; row < Math.min(rows, y + tall); row++)

@@ -34,10 +34,13 @@ const turnedCurve = (curve: Curve, turn: Turn): Curve => {
  */
 export const turnedDrawing = (drawing: PieceDrawing, turn: Turn, shift: Point): PieceDrawing => {
   const box = turnedBox(drawing.bounds, turn);
+  const turnedToo = (path: Path): Path => translated(turnedPath(path, turn), shift);
+  const { label } = drawing;
   return {
     ...drawing,
+    ...(label && { label: { ...label, within: turnedToo(label.within) } }),
     marks: labelled(drawing.marks).flatMap((group) => upright(group.map((m) => turnedMark(m, turn, shift)))),
-    silhouette: translated(turnedPath(drawing.silhouette, turn), shift),
+    silhouette: turnedToo(drawing.silhouette),
     bounds: { min: add(box.min, shift), max: add(box.max, shift) },
   };
 };
