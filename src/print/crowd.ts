@@ -7,7 +7,7 @@ import { SAME_POINT } from '../geometry/tolerance.ts';
 import type { Size } from './sheet-size.ts';
 import { textCorners } from './text-box.ts';
 
-/** Cells of the raster that tells where there is something already, mm. */
+/** Cells of the raster that tells where there is something already, mm, unless finer ones are asked for. */
 const CELL = 2;
 /** Chords that stand for curves here are within this of them, mm. */
 const ROUGH = 0.3;
@@ -17,6 +17,8 @@ const LINE = 400;
 /** How much is drawn where, in square cells over a box; written to while things are drawn. */
 export interface Crowd {
   readonly box: Box;
+  /** The side of a cell, mm. */
+  readonly cell: number;
   readonly columns: number;
   readonly rows: number;
   /** 0 free paper, 1 on a piece, LINE on a line or a text. */
@@ -24,29 +26,34 @@ export interface Crowd {
 }
 
 /** The crowd of some marks, and of the outlines whose inside is not free paper either. */
-export const crowdOf = (box: Box, marks: readonly Mark[], outlines: readonly Path[] = []): Crowd => {
-  const columns = Math.max(1, Math.floor(boxWidth(box) / CELL));
-  const rows = Math.max(1, Math.floor(boxHeight(box) / CELL));
-  const crowd = { box, columns, rows, weights: new Float64Array(columns * rows) };
+export const crowdOf = (
+  box: Box,
+  marks: readonly Mark[],
+  outlines: readonly Path[] = [],
+  cell = CELL,
+): Crowd => {
+  const columns = Math.max(1, Math.floor(boxWidth(box) / cell));
+  const rows = Math.max(1, Math.floor(boxHeight(box) / cell));
+  const crowd = { box, cell, columns, rows, weights: new Float64Array(columns * rows) };
   for (const outline of outlines) fill(crowd, flatten(outline, ROUGH));
-  for (const mark of marks) for (const p of pointsAlong(mark)) weigh(crowd, p);
+  for (const mark of marks) for (const p of pointsAlong(mark, cell)) weigh(crowd, p);
   return crowd;
 };
 
-const weigh = ({ weights, columns, rows, box: { min } }: Crowd, p: Point): void => {
-  const [x, y] = [Math.floor((p.x - min.x) / CELL), Math.floor((p.y - min.y) / CELL)];
+const weigh = ({ weights, cell, columns, rows, box: { min } }: Crowd, p: Point): void => {
+  const [x, y] = [Math.floor((p.x - min.x) / cell), Math.floor((p.y - min.y) / cell)];
   if (x >= 0 && x < columns && y >= 0 && y < rows) weights[y * columns + x] = LINE;
 };
 
 /** Marks the cells whose centre line across is inside an outline. */
-const fill = ({ weights, columns, rows, box: { min } }: Crowd, outline: readonly Point[]): void => {
+const fill = ({ weights, cell, columns, rows, box: { min } }: Crowd, outline: readonly Point[]): void => {
   const crossings: number[][] = Array.from({ length: rows }, () => []);
   for (let i = 1; i < outline.length; i++) {
     const [p, q] = [outline[i - 1]!, outline[i]!];
-    const [u, v] = [(p.y - min.y) / CELL - 0.5, (q.y - min.y) / CELL - 0.5];
+    const [u, v] = [(p.y - min.y) / cell - 0.5, (q.y - min.y) / cell - 0.5];
     const [low, high] = u < v ? [u, v] : [v, u];
     for (let row = Math.max(0, Math.floor(low) + 1); row <= Math.min(high, rows - 1); row++)
-      crossings[row]!.push((p.x + ((row - u) / (v - u)) * (q.x - p.x) - min.x) / CELL);
+      crossings[row]!.push((p.x + ((row - u) / (v - u)) * (q.x - p.x) - min.x) / cell);
   }
   for (const [row, list] of crossings.entries()) {
     list.sort((a, b) => a - b);
@@ -58,19 +65,19 @@ const fill = ({ weights, columns, rows, box: { min } }: Crowd, outline: readonly
 };
 
 /** Points on a line, or all over a text, closer together than cells. */
-function* pointsAlong(mark: Mark): Generator<Point> {
+function* pointsAlong(mark: Mark, cell: number): Generator<Point> {
   if (mark.kind === 'line') {
-    yield* steps(flatten(mark.path, ROUGH));
+    yield* steps(flatten(mark.path, ROUGH), cell);
     return;
   }
   const [a, b, , d] = textCorners(mark) as [Point, Point, Point, Point];
-  for (const p of steps([a, d])) yield* steps([p, point(p.x + b.x - a.x, p.y + b.y - a.y)]);
+  for (const p of steps([a, d], cell)) yield* steps([p, point(p.x + b.x - a.x, p.y + b.y - a.y)], cell);
 }
 
-function* steps(points: readonly Point[]): Generator<Point> {
+function* steps(points: readonly Point[], cell: number): Generator<Point> {
   for (let i = 1; i < points.length; i++) {
     const [p, q] = [points[i - 1]!, points[i]!];
-    const count = Math.max(1, Math.ceil(Math.hypot(q.x - p.x, q.y - p.y) / (CELL * 0.7)));
+    const count = Math.max(1, Math.ceil(Math.hypot(q.x - p.x, q.y - p.y) / (cell * 0.7)));
     for (let k = 0; k <= count; k++)
       yield point(p.x + ((q.x - p.x) * k) / count, p.y + ((q.y - p.y) * k) / count);
   }
@@ -78,10 +85,10 @@ function* steps(points: readonly Point[]): Generator<Point> {
 
 /** Where a block's lower left corner lies for it to cover least of what is there, and of equals nearest a point. */
 const bestSpot = (crowd: Crowd, block: Size, near: Point): Point | null => {
-  const { columns, rows, box } = crowd;
-  const [wide, tall] = [Math.ceil(block.width / CELL), Math.ceil(block.height / CELL)];
+  const { cell, columns, rows, box } = crowd;
+  const [wide, tall] = [Math.ceil(block.width / cell), Math.ceil(block.height / cell)];
   const sums = summed(crowd);
-  const [u, v] = [(near.x - box.min.x) / CELL, (near.y - box.min.y) / CELL];
+  const [u, v] = [(near.x - box.min.x) / cell, (near.y - box.min.y) / cell];
   let best: { x: number; y: number; cost: number } | null = null;
   for (let y = 0; y + tall <= rows; y++) {
     for (let x = 0; x + wide <= columns; x++) {
@@ -89,15 +96,15 @@ const bestSpot = (crowd: Crowd, block: Size, near: Point): Point | null => {
       if (best === null || cost < best.cost) best = { x, y, cost };
     }
   }
-  return best && point(box.min.x + best.x * CELL, box.min.y + best.y * CELL);
+  return best && point(box.min.x + best.x * cell, box.min.y + best.y * cell);
 };
 
 /** The best place for a block, which is then taken. Where it is too large for the box, the box's own corner. */
 export const takeSpot = (crowd: Crowd, block: Size, near: Point): Point => {
-  const { columns, rows, weights, box } = crowd;
+  const { cell, columns, rows, weights, box } = crowd;
   const at = bestSpot(crowd, block, near) ?? box.min;
-  const [x, y] = [cellOf(at.x - box.min.x, columns), cellOf(at.y - box.min.y, rows)];
-  const [wide, tall] = [Math.ceil(block.width / CELL), Math.ceil(block.height / CELL)];
+  const [x, y] = [cellOf((at.x - box.min.x) / cell, columns), cellOf((at.y - box.min.y) / cell, rows)];
+  const [wide, tall] = [Math.ceil(block.width / cell), Math.ceil(block.height / cell)];
   for (let row = y; row < Math.min(rows, y + tall); row++)
     weights.fill(LINE, row * columns + x, row * columns + Math.min(columns, x + wide));
   return at;
@@ -129,14 +136,14 @@ const sumIn = (
 };
 
 /** How much there is in a box. */
-export const weightIn = ({ weights, columns, rows, box: { min } }: Crowd, b: Box): number => {
-  const [x0, x1] = [cellOf(b.min.x - min.x, columns), cellOf(b.max.x - min.x, columns)];
-  const [y0, y1] = [cellOf(b.min.y - min.y, rows), cellOf(b.max.y - min.y, rows)];
+export const weightIn = ({ weights, cell, columns, rows, box: { min } }: Crowd, b: Box): number => {
+  const [x0, x1] = [b.min.x, b.max.x].map((x) => cellOf((x - min.x) / cell, columns)) as [number, number];
+  const [y0, y1] = [b.min.y, b.max.y].map((y) => cellOf((y - min.y) / cell, rows)) as [number, number];
   let sum = 0;
   for (let y = y0; y <= y1; y++) for (let x = x0; x <= x1; x++) sum += weights[y * columns + x]!;
   return sum;
 };
 
 /** A hair is added so that one place, come by in two ways, is in one cell. */
-const cellOf = (mm: number, count: number): number =>
-  Math.min(count - 1, Math.max(0, Math.floor((mm + SAME_POINT) / CELL)));
+const cellOf = (at: number, count: number): number =>
+  Math.min(count - 1, Math.max(0, Math.floor(at + SAME_POINT)));

@@ -1,25 +1,27 @@
 import type { LineMark, Mark, TextMark } from '../drawing/drawing.ts';
 import { textStyles } from '../drawing/roles.ts';
-import type { Box } from '../geometry/box.ts';
+import { type Box, boxGrown } from '../geometry/box.ts';
 import { line, type Path, polygon, polyline } from '../geometry/path.ts';
-import { add, left, type Point, point, scale, subtract, unit } from '../geometry/point.ts';
+import { add, between, type Point, point, scale, subtract, unit } from '../geometry/point.ts';
 import { type Crowd, weightIn } from './crowd.ts';
 import type { PaperSpec } from './paper.ts';
 import { sheetName } from './sheet.ts';
 import { type Cell, type SheetGrid, windowOf } from './sheet-grid.ts';
+import { textBox } from './text-box.ts';
 
 /** From the middle of a joining mark to its points, mm; smaller where the shared strip is. */
 const HALF = 5;
-/** Where along an edge the marks may stand: two, so that a sheet cannot turn about one. The first free place is taken. */
-const PLACES = [
-  [0.25, 0.22, 0.28, 0.19, 0.31, 0.16, 0.34, 0.13, 0.37],
-  [0.75, 0.78, 0.72, 0.81, 0.69, 0.84, 0.66, 0.87, 0.63],
-] as const;
+/** Where along an edge the marks stand, as shares of it: two, so that a sheet cannot turn about one. */
+const PLACES = [0.25, 0.75];
+/** How many steps either may give way to what is drawn there, to this side and that, and a step. */
+const STEPS = 13;
+const STEP = 0.01;
 /** From a mark to the neighbour's name, mm. */
 const BESIDE = 1.5;
 
 /** One edge at which a sheet meets a printed neighbour. */
 interface Join {
+  readonly cell: Cell;
   readonly neighbour: Cell;
   /** Along the join line, from the window's one side to the other. */
   readonly from: Point;
@@ -89,40 +91,47 @@ const joinsOf = (cell: Cell, printed: readonly Cell[], grid: SheetGrid): readonl
   return edges.flatMap(({ by, ...edge }) => {
     const neighbour = { row: cell.row + by[0], column: cell.column + by[1] };
     const isPrinted = printed.some((c) => c.row === neighbour.row && c.column === neighbour.column);
-    return isPrinted ? [{ neighbour, ...edge }] : [];
+    return isPrinted ? [{ cell, neighbour, ...edge }] : [];
   });
 };
 
-const marksOf = (
-  { neighbour, from, to, inward, beyond }: Join,
-  strip: number,
-  crowd: Crowd,
-): readonly Mark[] => {
+const marksOf = (join: Join, strip: number, crowd: Crowd): readonly Mark[] => {
+  const { neighbour, from, to, inward, beyond } = join;
   const half = Math.min(HALF, strip);
   const along = unit(subtract(to, from));
   return [
     { kind: 'line', role: 'sheet', path: [line(from, to)] },
-    ...PLACES.flatMap((shares): readonly Mark[] => {
-      const at = freest(
-        shares.map((share) => add(from, scale(subtract(to, from), share))),
-        crowd,
-      );
-      return [diamond(at, along, inward, half, beyond > 0), name(at, inward, half, neighbour)];
+    ...PLACES.flatMap((share): readonly Mark[] => {
+      const at = freest(join, share, half, crowd);
+      return [diamond(at, along, inward, half, beyond > 0), name(at, inward, half, neighbour, crowd).mark];
     }),
   ];
 };
 
+/** A name that lies on something cannot be read, a diamond can: its cells weigh as many times as much. */
+const READ = 10;
+
 /**
- * The place around which least is drawn, the first of equals. What is looked at is the same from both sides of a
- * join, so that both sheets choose alike.
+ * The place near a share of the join where least is under the diamond and the two names, of equals the one nearest to
+ * it. What is looked at is the same from both sides, so that both sheets choose alike.
  */
-const freest = (places: readonly Point[], crowd: Crowd): Point => {
-  const weights = places.map(({ x, y }) =>
-    weightIn(crowd, { min: point(x - AROUND, y - AROUND), max: point(x + AROUND, y + AROUND) }),
-  );
+const freest = (
+  { cell, neighbour, from, to, inward }: Join,
+  share: number,
+  half: number,
+  crowd: Crowd,
+): Point => {
+  const places = SHIFTS.map((shift) => between(from, to, share + shift));
+  const weights = places.map((at) => {
+    const here = name(at, inward, half, neighbour, crowd);
+    const there = name(at, scale(inward, -1), half, cell, crowd);
+    return READ * (here.weight + there.weight) + weightIn(crowd, boxGrown({ min: at, max: at }, half));
+  });
   return places[weights.indexOf(Math.min(...weights))]!;
 };
-const AROUND = HALF + 6;
+
+/** From the wished share of a join outwards, to either side by turns. */
+const SHIFTS = Array.from({ length: 1 + 2 * STEPS }, (_, i) => (i % 2 ? -1 : 1) * Math.ceil(i / 2) * STEP);
 
 const diamond = (at: Point, along: Point, inward: Point, half: number, whole: boolean): LineMark => {
   const tip = (direction: Point): Point => add(at, scale(direction, half));
@@ -131,20 +140,38 @@ const diamond = (at: Point, along: Point, inward: Point, half: number, whole: bo
   return { kind: 'line', role: 'join', path };
 };
 
-/** The neighbour's name stands inside the sheet: beside a mark on an upright edge, to the right of one on a level edge. */
-const name = (at: Point, inward: Point, half: number, neighbour: Cell): TextMark => {
+/** A neighbour's name beside a mark, inside the sheet, where it lies on least, and how much that is. */
+const name = (
+  at: Point,
+  inward: Point,
+  half: number,
+  neighbour: Cell,
+  crowd: Crowd,
+): { readonly mark: TextMark; readonly weight: number } => {
   const { size } = textStyles.sheet;
-  const upright = inward.y === 0;
-  const offset = upright
-    ? scale(inward, half + BESIDE)
-    : add(scale(left(point(0, -1)), half * 0.5 + BESIDE), scale(inward, half * 0.5 + size * 0.5));
-  return {
-    kind: 'text',
-    role: 'sheet',
-    at: add(at, offset),
-    lines: [sheetName(neighbour)],
-    size,
-    align: upright && inward.x < 0 ? 'end' : 'start',
-    angle: 0,
-  };
+  const ways = standsOf(inward, half, size).map(({ by, align }) => {
+    const lines = [sheetName(neighbour)];
+    const mark: TextMark = { kind: 'text', role: 'sheet', at: add(at, by), lines, size, align, angle: 0 };
+    return { mark, weight: weightIn(crowd, textBox(mark)) };
+  });
+  return ways.reduce((best, way) => (way.weight < best.weight ? way : best));
+};
+
+/** On an upright edge beyond the mark's tip, or below or above it; on a level edge to the right of it, to the left, or beyond its tip. */
+const standsOf = (
+  inward: Point,
+  half: number,
+  size: number,
+): readonly { readonly by: Point; readonly align: TextMark['align'] }[] => {
+  if (inward.y !== 0) {
+    const [x, y] = [half / 2 + BESIDE, inward.y * (half / 2 + size / 2)];
+    return [
+      { by: point(x, y), align: 'start' },
+      { by: point(-x, y), align: 'end' },
+      { by: scale(inward, half + BESIDE / 2 + size / 2), align: 'middle' },
+    ];
+  }
+  const [x, y] = [inward.x * BESIDE, half + size / 2];
+  const align = inward.x < 0 ? 'end' : 'start';
+  return [point(inward.x * half + x, 0), point(x, -y), point(x, y)].map((by) => ({ by, align }));
 };

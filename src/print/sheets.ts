@@ -126,7 +126,8 @@ const patternSheets = (
   const texts = textsBySheet(drawn, content);
   const outlines = drawn.map((piece) => piece.silhouette);
   const lines = drawn.flatMap((piece) => piece.marks.filter((m) => m.kind === 'line'));
-  const crowd = crowdOf(boxUnion(cells.map((cell) => windowOf(grid, cell))), [...lines, ...texts.flat()]);
+  const whole = boxUnion(cells.map((cell) => windowOf(grid, cell)));
+  const crowd = crowdOf(whole, [...lines, ...texts.flat()], [], FINE);
   return cells.map((cell, i): Sheet => {
     const window = windowOf(grid, cell);
     const shown = drawn.flatMap((piece) => linesIn(piece, window));
@@ -139,6 +140,9 @@ const patternSheets = (
     return { name, cell, number, of, marks: movedMarks([...marks, ...own], toPage), shows: window };
   });
 };
+
+/** Cells in which what lies along the joins is told apart: the air round a name beside a mark is 1.5 mm. */
+const FINE = 1;
 
 const linesIn = (piece: PieceDrawing, window: Box): readonly Mark[] =>
   boxesMeet(piece.bounds, window)

@@ -53,7 +53,7 @@ const runsThrough = ({ min, max }: Box, p: Point, q: Point): boolean => {
 const piecesTexts = ({ name, number, of, marks }: Sheet): readonly TextMark[] => {
   const own = [name, `${number} of ${of}`, '25 mm', '1 in'];
   return marks.filter(
-    (m): m is TextMark => m.kind === 'text' && m.role !== 'sheet' && !own.includes(m.lines[0]!),
+    (m): m is TextMark => m.kind === 'text' && (m.role === 'sheet' || !own.includes(m.lines[0]!)),
   );
 };
 
