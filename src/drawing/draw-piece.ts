@@ -7,7 +7,6 @@ import type { PieceDrawing } from './drawing.ts';
 import type { DrawingOptions } from './drawing-options.ts';
 import { meantLabel } from './label.ts';
 import { rightOfFoldOnly } from './marks/clipped.ts';
-import { foldMarks } from './marks/fold-line.ts';
 import { isStrip } from './strip.ts';
 
 /** Every piece of a pattern, drawn, in the pattern's order. */
@@ -21,7 +20,7 @@ export const drawPiece = (piece: Piece, allowances: Allowances, options: Drawing
 
 const drawHalf = (piece: Piece, allowances: Allowances, options: DrawingOptions): PieceDrawing | null => {
   const { piece: half, cut, fold } = halved(piece, cutLine(piece, allowances));
-  const marked = { line: fold, marks: foldMarks(fold), half: rightOfFoldOnly };
+  const marked = { line: fold, half: rightOfFoldOnly };
   const drawn = drawBody({ piece: half, cut, fold: marked }, allowances, options, meantLabel);
   return drawn && { ...drawn, strip: isStrip(piece) };
 };

@@ -9,6 +9,7 @@ import type { LineMark, Mark, PieceDrawing } from './drawing.ts';
 import type { DrawingOptions } from './drawing-options.ts';
 import { type LabelSite, meantLabel, type PlacedLabel, squeezedLabel } from './label.ts';
 import { labelWords } from './label-words.ts';
+import { foldMarks } from './marks/fold-line.ts';
 import { grainMarks } from './marks/grain.ts';
 import { outerRows, rowMarks } from './marks/row.ts';
 import { dimensionsOf, notchesOf, pieceMarks } from './marks-of.ts';
@@ -33,10 +34,9 @@ export interface Body {
   readonly fold: Fold | null;
 }
 
-/** Where a half piece is folded, how that is marked, and what is left of a small mark on it. */
+/** Where a half piece is folded, and what is left of a small mark on it. */
 interface Fold {
   readonly line: Line;
-  readonly marks: readonly Mark[];
   readonly half: (mark: LineMark) => readonly LineMark[];
 }
 
@@ -50,7 +50,6 @@ export const drawBody = (
   const onFold = fold !== null;
   const silhouette: Path = fold ? [...cut.flat(), fold.line] : cut.flat();
   // Its lines.
-  const folds = fold?.marks ?? [];
   const whole = notchesOf(piece, allowances);
   const notches = fold ? whole.flatMap(fold.half) : whole;
   const marks = pieceMarks(piece);
@@ -58,6 +57,7 @@ export const drawBody = (
   const centres = piece.centreLines.map(
     (path): LineMark => ({ ...line('centre', path), ...centreTone(piece) }),
   );
+  const folds = fold ? foldMarks(fold.line, [...rows, ...centres, ...marks]) : [];
   const dimensions = options.dimensions ? dimensionsOf(piece, onFold, options.unit) : [];
   // Its label and grainline, where they lie on nothing if that can be.
   const words = labelWords(piece, allowances, options.label, onFold, options.unit);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { drawPattern, drawPiece } from '../../src/drawing/draw-piece.ts';
 import type { LineMark, PieceDrawing, TextMark } from '../../src/drawing/drawing.ts';
 import { lineStyles } from '../../src/drawing/roles.ts';
+import { blockSize } from '../../src/drawing/text-block.ts';
 import { areaOf } from '../../src/geometry/area.ts';
 import { boundsOf } from '../../src/geometry/bounds.ts';
 import { curveAt } from '../../src/geometry/curve.ts';
@@ -175,6 +176,16 @@ describe('a piece drawn as a half', () => {
     expect(heads).toHaveLength(2);
     for (const { path } of heads) expect(boundsOf(path).min.x).toBe(0);
     expect(texts(half, 'note').flatMap((m) => m.lines)).toEqual(['place on fold']);
+  });
+
+  it('has its words beside the bracket, not on the centre line that crosses the fold', () => {
+    const crossed = { ...disc(100), centreLines: [[line(point(-100, 0), point(100, 0))]] };
+    const [words] = texts(draw(crossed, { halves: true }), 'note');
+    const { width } = blockSize(words!);
+    expect(words!.angle).toBe(Math.PI / 2);
+    expect(Math.abs(words!.at.y) - width / 2).toBeGreaterThan(0);
+    // As near the middle as they may stand, an em from the line.
+    expect(Math.abs(words!.at.y) - width / 2).toBeLessThan(2 * words!.size);
   });
 
   it('is not cut along the fold', () => {

@@ -21,11 +21,12 @@ import { derive } from '../design/derive.ts';
 /** How deep a line or another text may come into the frame of a text, mm: less than the air round its letters. */
 const HAIR = 0.15;
 
-/** A label may lie on these where it has no room beside them. */
+/** Labels and the names of marks may lie on these where they have no room beside them. */
 const GIVE_WAY: ReadonlySet<LineRole> = new Set(['centre', 'dimension']);
 
 const isClear = (text: TextMark, { role, path }: LineMark): boolean => {
-  if (GIVE_WAY.has(role) || !boxesMeet(boundsOf(path), textBox(text))) return true;
+  const givesWay = GIVE_WAY.has(role) && text.lines[0] !== 'place on fold';
+  if (givesWay || !boxesMeet(boundsOf(path), textBox(text))) return true;
   // In a strap all that it says does not stand between its rows of stitches: they give way.
   if (role === 'row' && text.lines[0]!.startsWith('Strap ·')) return true;
   const { width, height } = blockSize(text);

@@ -1,7 +1,11 @@
-import { type Line, line } from '../../geometry/path.ts';
-import { type Point, point } from '../../geometry/point.ts';
+import { type Box, boxCentre, boxOf } from '../../geometry/box.ts';
+import { type Line, line, polygon } from '../../geometry/path.ts';
+import { type Point, point, rotate } from '../../geometry/point.ts';
 import type { LineMark, Mark, TextMark } from '../drawing.ts';
+import { obstaclesOf } from '../obstacles.ts';
 import { SMALLEST_TEXT } from '../roles.ts';
+import { findRoom, quarterTurned, roomOf } from '../room.ts';
+import { segmentsOf } from '../segment.ts';
 import { textWidth } from '../text-width.ts';
 import { arrowhead } from './arrowhead.ts';
 
@@ -9,14 +13,18 @@ const WORDS = 'place on fold';
 /** How far the bracket stands inside the fold, mm, and its arrowheads. */
 const DEEP = 8;
 const HEAD = 3;
+/** From the bracket to the words, and how much lower than their strip they are taken to be, mm. */
+const BESIDE = 1.2;
+const HAIR = 0.01;
+const UPWARDS = Math.PI / 2;
 /** The bracket leaves this share of the fold free at each end. */
 const FREE = 0.16;
 
 /**
  * The fold line of a half piece, which lies to its right: dash-dot, with a bracket whose arrows point at the fold and
- * the words beside it where the fold is long enough.
+ * the words beside it, as near its middle as they lie on nothing that is drawn there.
  */
-export const foldMarks = (fold: Line): Mark[] => {
+export const foldMarks = (fold: Line, there: readonly Mark[]): Mark[] => {
   const [low, high] = [Math.min(fold.from.y, fold.to.y), Math.max(fold.from.y, fold.to.y)];
   const tall = high - low;
   const [y0, y1] = [low + FREE * tall, high - FREE * tall];
@@ -30,7 +38,7 @@ export const foldMarks = (fold: Line): Mark[] => {
     ]),
     head(point(0, y0)),
     head(point(0, y1)),
-    ...foldWords(point(bracket + 1.2, (y0 + y1) / 2), y1 - y0),
+    ...foldWords(boxOf([point(bracket + BESIDE, y0), point(bracket + BESIDE + SMALLEST_TEXT, y1)]), there),
   ];
 };
 
@@ -42,10 +50,16 @@ const head = (tip: Point): LineMark => ({
   filled: true,
 });
 
-/** Beside a fold too short for them the bracket stands alone: the label says it too. */
-const foldWords = (beside: Point, tall: number): TextMark[] => {
+/** Along a strip beside the bracket. Where they have no room there the bracket stands alone: the label says it too. */
+const foldWords = (strip: Box, there: readonly Mark[]): TextMark[] => {
   const size = SMALLEST_TEXT;
-  if ((textWidth(WORDS) + 2) * size > tall) return [];
-  const at = point(beside.x + size / 2, beside.y);
-  return [{ kind: 'text', role: 'note', lines: [WORDS], size, at, align: 'middle', angle: Math.PI / 2 }];
+  const { min, max } = strip;
+  const walls = polygon([min, point(max.x, min.y), max, point(min.x, max.y)]);
+  const room = roomOf(segmentsOf(walls), obstaclesOf(there));
+  // An em is free at each end.
+  const block = { width: (textWidth(WORDS) + 2) * size, height: size - HAIR };
+  const found = findRoom(quarterTurned(room), block, rotate(boxCentre(strip), -UPWARDS));
+  if (!found) return [];
+  const at = rotate(found, UPWARDS);
+  return [{ kind: 'text', role: 'note', lines: [WORDS], size, at, align: 'middle', angle: UPWARDS }];
 };
