@@ -3,7 +3,7 @@ import { textStyles } from '../drawing/roles.ts';
 import { type Box, boxGrown } from '../geometry/box.ts';
 import { line, type Path, polygon, polyline } from '../geometry/path.ts';
 import { add, between, type Point, point, scale, subtract, unit } from '../geometry/point.ts';
-import { type Crowd, weightIn } from './crowd.ts';
+import { type Clutter, weightIn } from './clutter.ts';
 import type { PaperSpec } from './paper.ts';
 import { sheetName } from './sheet.ts';
 import { type Cell, type SheetGrid, windowOf } from './sheet-grid.ts';
@@ -41,9 +41,9 @@ export const joinMarks = (
   printed: readonly Cell[],
   grid: SheetGrid,
   { join }: Pick<PaperSpec, 'join'>,
-  crowd: Crowd,
+  clutter: Clutter,
 ): readonly Mark[] =>
-  joinsOf(cell, printed, grid).flatMap((j) => marksOf(j, join === 'overlap' ? shared(grid) : HALF, crowd));
+  joinsOf(cell, printed, grid).flatMap((j) => marksOf(j, join === 'overlap' ? shared(grid) : HALF, clutter));
 
 const shared = ({ window, pitch }: SheetGrid): number =>
   Number.isFinite(pitch.width) ? window.width - pitch.width : window.height - pitch.height;
@@ -95,15 +95,15 @@ const joinsOf = (cell: Cell, printed: readonly Cell[], grid: SheetGrid): readonl
   });
 };
 
-const marksOf = (join: Join, strip: number, crowd: Crowd): readonly Mark[] => {
+const marksOf = (join: Join, strip: number, clutter: Clutter): readonly Mark[] => {
   const { neighbour, from, to, inward, beyond } = join;
   const half = Math.min(HALF, strip);
   const along = unit(subtract(to, from));
   return [
     { kind: 'line', role: 'sheet', path: [line(from, to)] },
     ...PLACES.flatMap((share): readonly Mark[] => {
-      const at = freest(join, share, half, crowd);
-      return [diamond(at, along, inward, half, beyond > 0), name(at, inward, half, neighbour, crowd).mark];
+      const at = freest(join, share, half, clutter);
+      return [diamond(at, along, inward, half, beyond > 0), name(at, inward, half, neighbour, clutter).mark];
     }),
   ];
 };
@@ -119,13 +119,13 @@ const freest = (
   { cell, neighbour, from, to, inward }: Join,
   share: number,
   half: number,
-  crowd: Crowd,
+  clutter: Clutter,
 ): Point => {
   const places = SHIFTS.map((shift) => between(from, to, share + shift));
   const weights = places.map((at) => {
-    const here = name(at, inward, half, neighbour, crowd);
-    const there = name(at, scale(inward, -1), half, cell, crowd);
-    return READ * (here.weight + there.weight) + weightIn(crowd, boxGrown({ min: at, max: at }, half));
+    const here = name(at, inward, half, neighbour, clutter);
+    const there = name(at, scale(inward, -1), half, cell, clutter);
+    return READ * (here.weight + there.weight) + weightIn(clutter, boxGrown({ min: at, max: at }, half));
   });
   return places[weights.indexOf(Math.min(...weights))]!;
 };
@@ -146,13 +146,13 @@ const name = (
   inward: Point,
   half: number,
   neighbour: Cell,
-  crowd: Crowd,
+  clutter: Clutter,
 ): { readonly mark: TextMark; readonly weight: number } => {
   const { size } = textStyles.sheet;
   const ways = standsOf(inward, half, size).map(({ by, align }) => {
     const lines = [sheetName(neighbour)];
     const mark: TextMark = { kind: 'text', role: 'sheet', at: add(at, by), lines, size, align, angle: 0 };
-    return { mark, weight: weightIn(crowd, textBox(mark)) };
+    return { mark, weight: weightIn(clutter, textBox(mark)) };
   });
   return ways.reduce((best, way) => (way.weight < best.weight ? way : best));
 };

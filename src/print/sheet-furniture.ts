@@ -3,7 +3,7 @@ import { movedMarks } from '../drawing/steps/moved-mark.ts';
 import { type Box, boxHeight, boxWidth } from '../geometry/box.ts';
 import type { Path } from '../geometry/path.ts';
 import { point } from '../geometry/point.ts';
-import { crowdOf, takeSpot } from './crowd.ts';
+import { clutterOf, takeSpot } from './clutter.ts';
 import type { Heading } from './sheet.ts';
 import { checkBlock, nameBlock } from './tag.ts';
 
@@ -29,8 +29,8 @@ export const furniture = (
     min: point(visible.min.x + INSET, visible.min.y + INSET),
     max: point(visible.max.x - INSET, visible.max.y - INSET),
   };
-  const crowd = crowdOf(free, marks, outlines);
+  const clutter = clutterOf(free, marks, outlines);
   const room = { width: boxWidth(free), height: boxHeight(free) };
   const blocks = [checkBlock(heading.unit), nameBlock(name, `${number} of ${of}`, heading.cap, room)];
-  return blocks.flatMap((block) => movedMarks(block.marks, takeSpot(crowd, block.size, free.min)));
+  return blocks.flatMap((block) => movedMarks(block.marks, takeSpot(clutter, block.size, free.min)));
 };

@@ -6,9 +6,9 @@ import { type Box, boxesMeet, boxUnion } from '../geometry/box.ts';
 import { point } from '../geometry/point.ts';
 import { say, words } from '../words.ts';
 import { clippedLine } from './clipped.ts';
+import { clutterOf } from './clutter.ts';
 import { type CoverContent, coverSheets, coverTag } from './cover/cover.ts';
 import { coverBlock } from './cover/cover-block.ts';
-import { crowdOf } from './crowd.ts';
 import { joinMarks, visiblePart } from './joins.ts';
 import { labelsOn } from './labels.ts';
 import type { PaperSpec } from './paper.ts';
@@ -127,11 +127,11 @@ const patternSheets = (
   const outlines = drawn.map((piece) => piece.silhouette);
   const lines = drawn.flatMap((piece) => piece.marks.filter((m) => m.kind === 'line'));
   const whole = boxUnion(cells.map((cell) => windowOf(grid, cell)));
-  const crowd = crowdOf(whole, [...lines, ...texts.flat()], [], FINE);
+  const clutter = clutterOf(whole, [...lines, ...texts.flat()], [], FINE);
   return cells.map((cell, i): Sheet => {
     const window = windowOf(grid, cell);
     const shown = drawn.flatMap((piece) => linesIn(piece, window));
-    const joins = joinMarks(cell, cells, grid, paper, crowd);
+    const joins = joinMarks(cell, cells, grid, paper, clutter);
     const marks = [...shown, ...texts[i]!, ...joins];
     const number = firstNumber + i;
     const name = sheetName(cell);

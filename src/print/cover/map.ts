@@ -5,7 +5,7 @@ import { type Box, boxHeight, boxUnion, boxWidth } from '../../geometry/box.ts';
 import { polygon } from '../../geometry/path.ts';
 import { type Point, point } from '../../geometry/point.ts';
 import { scaled, translated } from '../../geometry/transform.ts';
-import { crowdOf, takeSpot } from '../crowd.ts';
+import { clutterOf, takeSpot } from '../clutter.ts';
 import { visiblePart } from '../joins.ts';
 import { sheetName } from '../sheet.ts';
 import { type Cell, type SheetGrid, windowOf } from '../sheet-grid.ts';
@@ -57,7 +57,7 @@ const nameIn = (name: string, box: Box, drawn: readonly Mark[]): Mark => {
   const { size } = textStyles.sheet;
   const block = { width: textWidth(name, true) * size + 1.5, height: size };
   const middle = point((box.min.x + box.max.x - block.width) / 2, (box.min.y + box.max.y - block.height) / 2);
-  const at = takeSpot(crowdOf(box, drawn), block, middle);
+  const at = takeSpot(clutterOf(box, drawn), block, middle);
   return text('sheet', point(at.x + 1, at.y + block.height / 2), [name]);
 };
 

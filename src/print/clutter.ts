@@ -15,7 +15,7 @@ const ROUGH = 0.3;
 const LINE = 400;
 
 /** How much is drawn where, in square cells over a box; written to while things are drawn. */
-export interface Crowd {
+export interface Clutter {
   readonly box: Box;
   /** The side of a cell, mm. */
   readonly cell: number;
@@ -25,28 +25,28 @@ export interface Crowd {
   readonly weights: Float64Array;
 }
 
-/** The crowd of some marks, and of the outlines whose inside is not free paper either. */
-export const crowdOf = (
+/** The clutter that some marks make, and the outlines whose inside is not free paper either. */
+export const clutterOf = (
   box: Box,
   marks: readonly Mark[],
   outlines: readonly Path[] = [],
   cell = CELL,
-): Crowd => {
+): Clutter => {
   const columns = Math.max(1, Math.floor(boxWidth(box) / cell));
   const rows = Math.max(1, Math.floor(boxHeight(box) / cell));
-  const crowd = { box, cell, columns, rows, weights: new Float64Array(columns * rows) };
-  for (const outline of outlines) fill(crowd, flatten(outline, ROUGH));
-  for (const mark of marks) for (const p of pointsAlong(mark, cell)) weigh(crowd, p);
-  return crowd;
+  const clutter = { box, cell, columns, rows, weights: new Float64Array(columns * rows) };
+  for (const outline of outlines) fill(clutter, flatten(outline, ROUGH));
+  for (const mark of marks) for (const p of pointsAlong(mark, cell)) weigh(clutter, p);
+  return clutter;
 };
 
-const weigh = ({ weights, cell, columns, rows, box: { min } }: Crowd, p: Point): void => {
+const weigh = ({ weights, cell, columns, rows, box: { min } }: Clutter, p: Point): void => {
   const [x, y] = [Math.floor((p.x - min.x) / cell), Math.floor((p.y - min.y) / cell)];
   if (x >= 0 && x < columns && y >= 0 && y < rows) weights[y * columns + x] = LINE;
 };
 
 /** Marks the cells whose centre line across is inside an outline. */
-const fill = ({ weights, cell, columns, rows, box: { min } }: Crowd, outline: readonly Point[]): void => {
+const fill = ({ weights, cell, columns, rows, box: { min } }: Clutter, outline: readonly Point[]): void => {
   const crossings: number[][] = Array.from({ length: rows }, () => []);
   for (let i = 1; i < outline.length; i++) {
     const [p, q] = [outline[i - 1]!, outline[i]!];
@@ -84,10 +84,10 @@ function* steps(points: readonly Point[], cell: number): Generator<Point> {
 }
 
 /** Where a block's lower left corner lies for it to cover least of what is there, and of equals nearest a point. */
-const bestSpot = (crowd: Crowd, block: Size, near: Point): Point | null => {
-  const { cell, columns, rows, box } = crowd;
+const bestSpot = (clutter: Clutter, block: Size, near: Point): Point | null => {
+  const { cell, columns, rows, box } = clutter;
   const [wide, tall] = [Math.ceil(block.width / cell), Math.ceil(block.height / cell)];
-  const sums = summed(crowd);
+  const sums = summed(clutter);
   const [u, v] = [(near.x - box.min.x) / cell, (near.y - box.min.y) / cell];
   let best: { x: number; y: number; cost: number } | null = null;
   for (let y = 0; y + tall <= rows; y++) {
@@ -100,9 +100,9 @@ const bestSpot = (crowd: Crowd, block: Size, near: Point): Point | null => {
 };
 
 /** The best place for a block, which is then taken. Where it is too large for the box, the box's own corner. */
-export const takeSpot = (crowd: Crowd, block: Size, near: Point): Point => {
-  const { cell, columns, rows, weights, box } = crowd;
-  const at = bestSpot(crowd, block, near) ?? box.min;
+export const takeSpot = (clutter: Clutter, block: Size, near: Point): Point => {
+  const { cell, columns, rows, weights, box } = clutter;
+  const at = bestSpot(clutter, block, near) ?? box.min;
   const [x, y] = [cellOf((at.x - box.min.x) / cell, columns), cellOf((at.y - box.min.y) / cell, rows)];
   const [wide, tall] = [Math.ceil(block.width / cell), Math.ceil(block.height / cell)];
   for (let row = y; row < Math.min(rows, y + tall); row++)
@@ -111,7 +111,7 @@ export const takeSpot = (crowd: Crowd, block: Size, near: Point): Point => {
 };
 
 /** Sums over every rectangle from the first cell, one row and one column of noughts before it. */
-const summed = ({ weights, columns, rows }: Crowd): Float64Array => {
+const summed = ({ weights, columns, rows }: Clutter): Float64Array => {
   const sums = new Float64Array((columns + 1) * (rows + 1));
   for (let y = 0; y < rows; y++) {
     let row = 0;
@@ -136,7 +136,7 @@ const sumIn = (
 };
 
 /** How much there is in a box. */
-export const weightIn = ({ weights, cell, columns, rows, box: { min } }: Crowd, b: Box): number => {
+export const weightIn = ({ weights, cell, columns, rows, box: { min } }: Clutter, b: Box): number => {
   const [x0, x1] = [b.min.x, b.max.x].map((x) => cellOf((x - min.x) / cell, columns)) as [number, number];
   const [y0, y1] = [b.min.y, b.max.y].map((y) => cellOf((y - min.y) / cell, rows)) as [number, number];
   let sum = 0;
