@@ -197,9 +197,12 @@ test('the screen is kept on while it is asked for', async ({ page }) => {
 
 test('the booklet can follow the pattern in one file, on the same paper', async ({ studio }) => {
   await goTo(studio, 'Paper');
+  // Neither needs a name for the cap.
+  await studio.getByRole('textbox', { name: 'Name of the cap' }).fill('');
   await mapOf(studio);
   await studio.getByRole('checkbox', { name: 'With the sewing booklet' }).check();
-  const { pdf } = await download(studio);
+  const { pdf, name } = await download(studio);
+  expect(name).toBe('Cap, A4.pdf');
   const sheets = await sheetsSaid(studio);
   expect(pdf.pages.length).toBeGreaterThan(sheets + 2);
   const said = (i: number) => pdf.pages[i]!.texts.map(({ text }) => text).join(' ');

@@ -27,7 +27,7 @@ export const plainSet = (what: string, heading: Heading, sheetsFor: SheetsFor): 
   const sheets = sheetsFor(paper);
   return {
     heading,
-    title: `${heading.cap === '' ? 'Cap' : heading.cap}, ${what}`,
+    title: `${heading.cap}, ${what}`,
     paper,
     page: pageSize(paper),
     scale: { across: 1, up: 1 },

@@ -6,15 +6,13 @@ import type { PaperSpec } from './paper.ts';
 import type { Cell, SheetGrid } from './sheet-grid.ts';
 import type { Size } from './sheet-size.ts';
 
-/** What the sheets say of the whole cap. `date` as 2026-11-25, `finishedGirth` in mm. */
+/** What the sheets say of the whole cap: `cap` what it is called, `wearer` '' where nobody is named, `date` as 2026-11-25, `finishedGirth` in mm. */
 export interface Heading {
   readonly cap: string;
   readonly wearer: string;
   readonly date: string;
   readonly unit: Unit;
   readonly finishedGirth: number;
-  /** Of the program that drew it. */
-  readonly version?: string;
 }
 
 /** One printed page. */

@@ -1,10 +1,8 @@
-/** A name that every file system takes. */
+import { calledName } from '../design/called-name.ts';
+
+/** A cap's name as every file system takes it. */
 export const fileName = (name: string): string =>
-  name
-    .replace(/[\\/:*?"<>|\p{Cc}]/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .trim()
-    .slice(0, 80) || 'Cap';
+  calledName(name.replace(/[\\/:*?"<>|\p{Cc}]/gu, ' ').replace(/\s+/g, ' ')).slice(0, 80);
 
 /** Hands a file to the browser’s downloads. */
 export const hand = (content: Blob, file: string): void => {

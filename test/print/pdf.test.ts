@@ -1,4 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import type { TextMark } from '../../src/drawing/drawing.ts';
+import { point } from '../../src/geometry/point.ts';
 import { setFractions } from '../../src/print/pdf/fractions.ts';
 import { kerningOf } from '../../src/print/pdf/kerning.ts';
 import { writePdf } from '../../src/print/pdf.ts';
@@ -62,6 +64,24 @@ describe('the pattern as a PDF', () => {
     const { pages } = await readPdf(await writePdf(set, fonts));
     const words = pages[0]!.texts.map((t) => t.text).join('');
     expect(words.replaceAll(' ', '')).toContain(cap.normalize('NFC').replaceAll(' ', ''));
+  });
+
+  it.each(['', '   '])('writes a piece whose label is %j as one without a label', async (empty) => {
+    const label = {
+      kind: 'text',
+      role: 'label',
+      at: point(50, 40),
+      size: 3.5,
+      align: 'middle',
+      angle: 0,
+    } as const;
+    const { marks, ...piece } = drawn('a', 'A', rectangle(100, 80));
+    const words = async (labels: readonly TextMark[]) => {
+      const set = sheetsOf([{ ...piece, marks: [...marks.slice(0, 2), ...labels] }], plainPaper, heading);
+      const { texts } = (await readPdf(await writePdf(set, fonts))).pages.at(-1)!;
+      return texts.map(({ text }) => text).filter((text) => text.trim() !== '');
+    };
+    expect(await words([{ ...label, lines: [empty] }])).toEqual(await words([]));
   });
 
   it('does not fail on letters it cannot print where there is no device to draw them', async () => {

@@ -98,7 +98,7 @@ const headMarks = ({ heading, time }: BookletContent, room: Size): readonly Mark
 };
 
 const footMark = (n: number, of: number, { cap }: Heading, width: number): Mark => ({
-  ...text('note', point(width, 1.5), [`${cap === '' ? '' : `${cap} · `}Sewing ${n} of ${of}`]),
+  ...text('note', point(width, 1.5), [`${cap} · Sewing ${n} of ${of}`]),
   align: 'end',
 });
 

@@ -57,7 +57,10 @@ const onCircle = (centre: Point, radius: number, angle: number): Point => {
 const drawText = (pen: Pen, face: Typeface, mark: TextMark): void => {
   const { bold } = textStyles[mark.role];
   const along = heading(mark.angle);
-  const lines = placedLines(mark).map(({ text, at }) => ({ text: setText(text), at }));
+  // An empty line leaves no ink, and has no width to be fitted.
+  const lines = placedLines(mark)
+    .filter(({ text }) => text !== '')
+    .map(({ text, at }) => ({ text: setText(text), at }));
   const widths = lines.map(({ text }) => face.width(text, mark.size, bold));
   // Room was kept for an estimate: letters that run wider are set smaller.
   const k = Math.min(1, blockSize(mark).width / Math.max(...widths));

@@ -12,13 +12,12 @@ export interface DocumentFacts {
 }
 
 export const documentFacts = ({ heading, title: own, paper, sheets, pieces }: SheetSet): DocumentFacts => {
-  const { cap, wearer, date, version } = heading;
+  const { cap, wearer, date } = heading;
   const { label } = papers[paper.paper];
-  const program = version === undefined ? 'Capwright' : `Capwright ${version}`;
-  const title = own ?? [cap === '' ? 'Cap' : cap, `pattern for ${label}`].join(', ');
+  const title = own ?? `${cap}, pattern for ${label}`;
   const what = own === undefined ? 'Sewing pattern' : 'Order of work';
   const scale = own === undefined ? ', true to scale' : '';
-  const subject = `${wearer === '' ? what : `${what} for ${wearer}`}${scale}. Drawn with ${program}.`;
+  const subject = `${wearer === '' ? what : `${what} for ${wearer}`}${scale}. Drawn with Capwright.`;
   return {
     title,
     subject,

@@ -1,3 +1,4 @@
+import { calledName } from '../../design/called-name.ts';
 import type { Spec } from '../../design/spec.ts';
 import { views } from '../../worn/gaze.ts';
 import { fileName, hand } from '../hand.ts';
@@ -17,7 +18,7 @@ export const saveDrawing = (spec: Spec, tilted: boolean): void => {
   if (worn === null) return;
   const drawn = Object.values(views).map((gaze) => drawingData(drawnFrom(worn, gaze)));
   hand(
-    new Blob([sheetOf(drawn, spec.cap.name)], { type: 'image/svg+xml' }),
+    new Blob([sheetOf(drawn, calledName(spec.cap.name))], { type: 'image/svg+xml' }),
     `${fileName(spec.cap.name)}.svg`,
   );
 };
