@@ -1,3 +1,4 @@
+import { lettersOf } from './letters.ts';
 import { textWidth } from './text-width.ts';
 
 const BETWEEN = ' · ';
@@ -6,6 +7,9 @@ const SPACE = textWidth(' ');
 
 /** Where a phrase may be broken: not between a figure and its unit or its fraction. */
 const BREAK = / (?!(?:cm|in)\b|\d+\/)/;
+
+/** No line is so narrow (ems) that a word up to this is broken: longer than any in the trade, shorter than names can be. */
+const LONGEST_WORD = 8;
 
 /** A phrase with its width and that of each of its words, ems. */
 interface Measured {
@@ -20,7 +24,7 @@ const measured = (text: string): Measured => ({
   words: text.split(BREAK).map((word) => ({ text: word, width: textWidth(word) })),
 });
 
-/** Phrases run together on lines of at most a width (ems), broken inside a phrase only where it alone is wider. */
+/** Phrases run together on lines of at most a width (ems), broken inside a phrase only where it alone is wider, and inside a word only where that is. */
 export const wrapped = (phrases: readonly string[], width: number): string[] =>
   run(phrases.map(measured), width);
 
@@ -42,7 +46,12 @@ const run = (phrases: readonly Measured[], width: number): string[] => {
     else {
       // A phrase that must be broken begins on a line of its own.
       end();
-      for (const word of phrase.words) put(word, ' ', SPACE);
+      for (const word of phrase.words) {
+        if (word.width <= Math.max(width, LONGEST_WORD)) put(word, ' ', SPACE);
+        else
+          for (const [i, text] of lettersOf(word.text).entries())
+            put({ text, width: textWidth(text) }, i === 0 ? ' ' : '', i === 0 ? SPACE : 0);
+      }
     }
   }
   end();

@@ -7,9 +7,9 @@ import type { Mark } from '../drawing/drawing.ts';
 import { dateWords } from '../drawing/label-words.ts';
 import { textStyles } from '../drawing/roles.ts';
 import { movedMarks } from '../drawing/steps/moved-mark.ts';
-import { textWidth } from '../drawing/text-width.ts';
 import { point } from '../geometry/point.ts';
 import { formatLength, type Unit } from '../units.ts';
+import { fittedSize } from './fitted-size.ts';
 import type { PaperSpec } from './paper.ts';
 import { plainSet, withSheets } from './plain-set.ts';
 import type { Heading, Sheet, SheetSet } from './sheet.ts';
@@ -57,11 +57,10 @@ const headMarks = (
     [...capWords(lay, cap, wearer), dateWords(date)].filter((part) => part !== '').join(' · '),
     `${groundWords(lay, unit)}. Drawn 1 : ${Math.round(1 / k)}.`,
   ];
-  const { size } = textStyles.label;
-  const fitted = Math.min(size, room.width / Math.max(...lines.map((words) => textWidth(words))));
+  const size = fittedSize(lines, textStyles.label.size, room.width);
   return [
     text('title', point(0, room.height - 3.5), [title], 6),
-    text('label', point(0, room.height - 12.5), lines, fitted),
+    text('label', point(0, room.height - 12.5), lines, size),
   ];
 };
 

@@ -36,7 +36,7 @@ export const checkBlock = (unit: Unit): Block => {
 const mark = (from: Point, to: Point): Mark => ({ kind: 'line', role: 'mark', path: [line(from, to)] });
 
 /** A cap's name runs on in a second line beyond this, mm. */
-const LONGEST_NAME = 60;
+const NAME_WIDTH = 60;
 const BESIDE = 3;
 /** Kept free around a block, mm. */
 const PAD = 1.5;
@@ -46,7 +46,7 @@ export const nameBlock = (name: string, count: string, cap: string, room: Size):
   const big = 8;
   const { size } = textStyles.note;
   const label = textWidth(name, true) * big;
-  const most = Math.min(LONGEST_NAME, room.width - label - 6);
+  const most = Math.min(NAME_WIDTH, room.width - label - 6);
   const beside = [count, ...brokenLines(cap, most / size)];
   const width = label + BESIDE + Math.max(...beside.map((s) => textWidth(s))) * size;
   const height = Math.max(big, (beside.length - 1) * LEADING * size + size);

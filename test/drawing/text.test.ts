@@ -73,6 +73,20 @@ describe('phrases run together on lines', () => {
     );
   });
 
+  it('keep within any width a piece can have even where a name has no spaces', () => {
+    for (const name of ['帽'.repeat(60), 'w'.repeat(120)])
+      for (const width of [2, 8, 20]) {
+        const lines = wrapped(['Outer: cut 1', name, 'For Cornet'], width);
+        for (const line of lines) expect(textWidth(line)).toBeLessThanOrEqual(Math.max(width, 8) + 1e-9);
+        expect(lines.join('').replaceAll(/[ ·]/g, '')).toBe(`Outer:cut1${name}ForCornet`);
+      }
+  });
+
+  it('break no word of the trade, however narrow', () => {
+    for (const word of ['interlining', 'topstitching', 'Stabilizer', 'measurements'])
+      expect(wrapped([`${word} ${word}`], 1)).toEqual([word, word]);
+  });
+
   it('fill no more lines than were asked for', () => {
     fc.assert(
       fc.property(phrases, fc.integer({ min: 1, max: 5 }), (list, count) => {

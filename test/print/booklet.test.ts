@@ -13,6 +13,7 @@ import type { PaperSpec } from '../../src/print/paper.ts';
 import { writePdf } from '../../src/print/pdf.ts';
 import type { SheetSet } from '../../src/print/sheet.ts';
 import { sheetsOf } from '../../src/print/sheets.ts';
+import { textBox } from '../../src/print/text-box.ts';
 import { formatLength, type Unit } from '../../src/units.ts';
 import { say } from '../../src/words.ts';
 import { type Written, written } from '../guide/caps.ts';
@@ -113,6 +114,17 @@ describe.each([
     );
     expect(boxes).toHaveLength(cap.guide.steps.length);
   });
+});
+
+test('a booklet’s head and foot keep inside its margins whatever the cap is called', () => {
+  const content = contentIn('cm');
+  const { sheets } = booklet({ ...content, heading: { ...content.heading, cap: '帽'.repeat(120) } });
+  for (const mark of sheets.flatMap(({ marks }) => marks)) {
+    if (mark.kind !== 'text') continue;
+    const { min, max } = textBox(mark);
+    expect(min.x).toBeGreaterThan(12 - 1e-6);
+    expect(max.x).toBeLessThan(210 - 12 + 1e-6);
+  }
 });
 
 describe('a booklet after the pattern', () => {

@@ -86,6 +86,14 @@ describe('a set of sheets', () => {
     }
   });
 
+  it('keeps a name without spaces inside the margins, however long', () => {
+    for (const cap of ['帽'.repeat(60), '帽'.repeat(120), 'w'.repeat(120)]) {
+      const { sheets } = sheetsOf(adultCap(), plainPaper, { ...heading, cap });
+      for (const { min, max } of sheets.flatMap(({ marks }) => textsOf(marks).map(textBox)))
+        expect(Math.max(10 - min.x, 10 - min.y, max.x - 200, max.y - 287)).toBeLessThan(1e-9);
+    }
+  });
+
   it('lets no label stand on its head', () => {
     for (const sheet of pattern)
       for (const { angle } of textsOf(sheet.marks)) {

@@ -3,12 +3,12 @@ import { dateWords } from '../../drawing/label-words.ts';
 import { textStyles } from '../../drawing/roles.ts';
 import { movedMarks } from '../../drawing/steps/moved-mark.ts';
 import { STEP_WIDTH } from '../../drawing/steps/step-drawing.ts';
-import { textWidth } from '../../drawing/text-width.ts';
 import { point } from '../../geometry/point.ts';
 import type { Thing } from '../../guide/step.ts';
 import { formatLength, type Unit } from '../../units.ts';
 import { say, type Words } from '../../words.ts';
 import { column, fillColumns, type Part, paragraph, space } from '../cover/flow.ts';
+import { fittedSize } from '../fitted-size.ts';
 import type { PaperSpec } from '../paper.ts';
 import { plainSet, withSheets } from '../plain-set.ts';
 import type { Heading, Sheet, SheetSet } from '../sheet.ts';
@@ -89,18 +89,18 @@ const headMarks = ({ heading, time }: BookletContent, room: Size): readonly Mark
     dateWords(date),
   ];
   const words = facts.filter((fact) => fact !== '').join(' · ');
-  const fitted = (line: string, most: number, bold: boolean): number =>
-    Math.min(most, room.width / Math.max(textWidth(line, bold), 1));
+  const { size } = textStyles.label;
   return [
-    text('title', point(0, room.height - 3.5), [cap], fitted(cap, 7, true)),
-    text('label', point(0, room.height - 10.5), [words], fitted(words, textStyles.label.size, false)),
+    text('title', point(0, room.height - 3.5), [cap], fittedSize([cap], 7, room.width, true)),
+    text('label', point(0, room.height - 10.5), [words], fittedSize([words], size, room.width)),
   ];
 };
 
-const footMark = (n: number, of: number, { cap }: Heading, width: number): Mark => ({
-  ...text('note', point(width, 1.5), [`${cap} · Sewing ${n} of ${of}`]),
-  align: 'end',
-});
+const footMark = (n: number, of: number, { cap }: Heading, width: number): Mark => {
+  const words = `${cap} · Sewing ${n} of ${of}`;
+  const size = fittedSize([words], textStyles.note.size, width);
+  return { ...text('note', point(width, 1.5), [words], size), align: 'end' };
+};
 
 const partsOf = (content: BookletContent, width: number, most: number): readonly Part[] => [
   ...thingParts('Notions', content.notions, content.heading.unit, width),

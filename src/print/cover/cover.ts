@@ -1,10 +1,10 @@
 import type { LineRole, Mark, PieceDrawing } from '../../drawing/drawing.ts';
 import { dateWords } from '../../drawing/label-words.ts';
 import { textStyles } from '../../drawing/roles.ts';
-import { textWidth } from '../../drawing/text-width.ts';
 import type { WornDrawing } from '../../drawing/worn-drawing.ts';
 import { type Point, point } from '../../geometry/point.ts';
 import { formatLength } from '../../units.ts';
+import { fittedSize } from '../fitted-size.ts';
 import type { PaperSpec } from '../paper.ts';
 import type { Heading } from '../sheet.ts';
 import type { Cell, SheetGrid } from '../sheet-grid.ts';
@@ -139,14 +139,11 @@ export const headMarks = (
   const girth = `Finished girth ${formatLength(finishedGirth, unit)}`;
   const facts = [wearer === '' ? '' : `For ${wearer}`, girth, dateWords(date)].filter((s) => s !== '');
   // A long name is set smaller rather than broken.
-  const fitted = (words: string, most: number, bold: boolean): number =>
-    Math.min(most, (size.width - TAG) / Math.max(textWidth(words, bold), 1));
+  const room = size.width - TAG;
   const line = facts.join(' · ');
-  const big = fitted(cap, 7, true);
-  const small = fitted(line, textStyles.label.size, false);
   return [
-    text('title', point(0, size.height - 3.5), [cap], big),
-    text('label', point(0, size.height - 10.5), [line], small),
+    text('title', point(0, size.height - 3.5), [cap], fittedSize([cap], 7, room, true)),
+    text('label', point(0, size.height - 10.5), [line], fittedSize([line], textStyles.label.size, room)),
   ];
 };
 
