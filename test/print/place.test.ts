@@ -5,6 +5,8 @@ import type { PieceDrawing } from '../../src/drawing/drawing.ts';
 import { areaOf } from '../../src/geometry/area.ts';
 import { flatten } from '../../src/geometry/flatten.ts';
 import { pathLength, pointAt } from '../../src/geometry/measure.ts';
+import { polygon } from '../../src/geometry/path.ts';
+import { point } from '../../src/geometry/point.ts';
 import type { PaperSpec } from '../../src/print/paper.ts';
 import { placePieces } from '../../src/print/place.ts';
 import { sheetGrid, windowOf } from '../../src/print/sheet-grid.ts';
@@ -100,6 +102,30 @@ describe('placing an adult cap', () => {
       // Not mirrored.
       expect(Math.sign(areaOf(after))).toBe(Math.sign(areaOf(before)));
     }
+  });
+
+  it('leaves no piece on sheets that meet at a corner alone', () => {
+    const grid = sheetGrid(plainPaper);
+    const size = fc.integer({ min: 150, max: 600 });
+    fc.assert(
+      fc.property(size, size, fc.integer({ min: 2, max: 12 }), (width, height, thick) => {
+        const slant = polygon([
+          point(0, height),
+          point(0, height - thick),
+          point(width - thick, 0),
+          point(width, 0),
+          point(width, thick),
+          point(thick, height),
+        ]);
+        const { cells } = placePieces([drawn('slant', 'Slant', slant)], grid);
+        const reached = new Set(cells.slice(0, 1));
+        for (const from of reached)
+          for (const to of cells)
+            if (Math.abs(from.row - to.row) + Math.abs(from.column - to.column) === 1) reached.add(to);
+        expect(reached.size).toBe(cells.length);
+      }),
+      { numRuns: 30, examples: [[486, 371, 2]] },
+    );
   });
 
   it('gives the same answer to the same question', () => {

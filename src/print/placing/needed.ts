@@ -7,7 +7,8 @@ import { type Footprint, isWithin } from './footprint.ts';
 
 /**
  * The sheets that must be printed so that every part of every piece is on one of them, in reading order. A sheet
- * that shows nothing, or only what its neighbours show as well in the shared strips, is left out.
+ * that shows nothing, or only what its neighbours show as well in the shared strips, is left out, unless the sheets
+ * of a piece would then meet at a corner alone: sheets are joined side to side.
  */
 export const neededSheets = (pieces: readonly Footprint[], grid: SheetGrid): readonly Cell[] => {
   const shown = cellsOver(boxUnion(pieces.map((p) => p.box)), grid)
@@ -17,10 +18,40 @@ export const neededSheets = (pieces: readonly Footprint[], grid: SheetGrid): rea
   // Those with the least of their own are given up first.
   const order = [...shown].sort((a, b) => a.zones.length - b.zones.length || later(a.cell, b.cell));
   for (const { cell, zones } of order) {
-    if (zones.every((zone) => sharers(cell, zone).some((other) => kept.has(nameless(other)))))
+    const isShared = zones.every((zone) => sharers(cell, zone).some((other) => kept.has(nameless(other))));
+    if (isShared && !pieces.some((piece) => isJoinedBy(piece, cell, [...kept.values()], grid)))
       kept.delete(nameless(cell));
   }
   return [...kept.values()].sort((a, b) => later(b, a));
+};
+
+/** Whether the sheets that show a piece would fall apart without one of them. */
+const isJoinedBy = (piece: Footprint, cell: Cell, kept: readonly Cell[], grid: SheetGrid): boolean => {
+  const shows = (one: Cell): boolean => {
+    const window = windowOf(grid, one);
+    return boxesMeet(piece.box, window) && meets(piece, drawnIn(window));
+  };
+  const showing = shows(cell) ? kept.filter(shows) : [];
+  return groupsOf(showing.filter((one) => one !== cell)) > groupsOf(showing);
+};
+
+/** How many groups sheets fall into that are joined side to side. */
+const groupsOf = (cells: readonly Cell[]): number => {
+  const rest = new Set(cells);
+  let groups = 0;
+  for (const first of rest) {
+    groups++;
+    const group = new Set([first]);
+    for (const { row, column } of group) {
+      for (const other of rest) {
+        if (Math.abs(other.row - row) + Math.abs(other.column - column) <= 1) {
+          rest.delete(other);
+          group.add(other);
+        }
+      }
+    }
+  }
+  return groups;
 };
 
 const later = (a: Cell, b: Cell): number => b.row - a.row || b.column - a.column;
@@ -69,6 +100,12 @@ const usedZones = (pieces: readonly Footprint[], grid: SheetGrid, cell: Cell): r
   });
 };
 
+/** A box drawn in by a hair, so that what only touches its edge is not in it. */
+const drawnIn = ({ min, max }: Box): Box => ({
+  min: point(min.x + SAME_POINT, min.y + SAME_POINT),
+  max: point(max.x - SAME_POINT, max.y - SAME_POINT),
+});
+
 const zoneBox = (window: Box, { window: size, pitch }: SheetGrid, { across, down }: Zone): Box => {
   const x = part(
     window.min.x,
@@ -82,14 +119,14 @@ const zoneBox = (window: Box, { window: size, pitch }: SheetGrid, { across, down
     Number.isFinite(size.height) ? size.height - pitch.height : 0,
     -down as -1 | 0 | 1,
   );
-  return { min: point(x[0], y[0]), max: point(x[1], y[1]) };
+  return drawnIn({ min: point(x[0], y[0]), max: point(x[1], y[1]) });
 };
 
-/** One of the three parts of a stretch, drawn in by a hair so that what only touches its edge is not in it. */
+/** One of the three parts of a stretch. */
 const part = (from: number, to: number, shared: number, which: -1 | 0 | 1): readonly [number, number] => {
   const low = which === -1 ? from : which === 0 ? from + shared : to - shared;
   const high = which === -1 ? from + shared : which === 0 ? to - shared : to;
-  return [low + SAME_POINT, high - SAME_POINT];
+  return [low, high];
 };
 
 /** Whether any of a piece lies in a box: its outline or marks run through it, or the box is inside the outline. */
