@@ -73,13 +73,13 @@ const binaryString = (bytes: Uint8Array): string => {
 };
 
 const describe = (doc: jsPDF, set: SheetSet): void => {
-  const { title, subject, created, id } = documentFacts(set);
+  const { title, subject, keywords, created, id } = documentFacts(set);
   doc.setProperties({
     title,
     subject,
     author: 'Capwright',
     creator: 'Capwright',
-    keywords: 'sewing pattern, true scale',
+    keywords,
   });
   doc.setCreationDate(created as unknown as Date);
   doc.setFileId(id);

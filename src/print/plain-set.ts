@@ -21,13 +21,13 @@ const plainPaper = (unit: Unit): PaperSpec => ({
 /** Sheets on a paper that show no part of the pattern, such as a booklet. */
 export type SheetsFor = (paper: PaperSpec) => readonly Sheet[];
 
-/** A set of its own on plain sheets, the file called by the cap and what it is: "Cornet's cap, cutting lay". */
-export const plainSet = (what: string, heading: Heading, sheetsFor: SheetsFor): SheetSet => {
+/** A set of its own on plain sheets. */
+export const plainSet = (what: SheetSet['what'], heading: Heading, sheetsFor: SheetsFor): SheetSet => {
   const paper = plainPaper(heading.unit);
   const sheets = sheetsFor(paper);
   return {
     heading,
-    title: `${heading.cap}, ${what}`,
+    what,
     paper,
     page: pageSize(paper),
     scale: { across: 1, up: 1 },

@@ -35,8 +35,8 @@ export interface Sheet {
 /** All pages of one pattern on one paper. */
 export interface SheetSet {
   readonly heading: Heading;
-  /** What the file says it is, where it is not the pattern itself. */
-  readonly title?: string;
+  /** What the file says it is; further sheets after a pattern make it nothing else. */
+  readonly what: 'sewing pattern' | 'cutting lay' | 'sewing booklet';
   readonly paper: PaperSpec;
   /** The page, mm. */
   readonly page: Size;

@@ -91,6 +91,7 @@ const setOf = (
   naiveCount: number,
 ): SheetSet => ({
   heading,
+  what: 'sewing pattern',
   paper,
   page,
   scale: correction(paper),

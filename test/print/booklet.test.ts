@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { flatTop } from '../../src/caps/flat-top/flat-top.ts';
 import type { Style } from '../../src/caps/style.ts';
 import { stepDrawing } from '../../src/drawing/steps/step-drawing.ts';
+import { placedLines } from '../../src/drawing/text-block.ts';
 import { boundsOf } from '../../src/geometry/bounds.ts';
 import { forAChild } from '../../src/guide/for-a-child.ts';
 import { joinedIn } from '../../src/guide/joined.ts';
@@ -94,6 +95,12 @@ describe.each([
     expect(all).toContain(flatText(`Finished girth ${formatLength(cap.draft.finishedGirth, unit)}`));
   });
 
+  test('says that it is a sewing booklet', () => {
+    expect(pdf.info.Title).toBe('Cornet’s cap, sewing booklet');
+    expect(pdf.info.Subject).toBe('Sewing booklet for Cornet. Drawn with Capwright.');
+    expect(pdf.info.Keywords).toBe('sewing booklet');
+  });
+
   test('keeps inside its margins and has a box to tick for each step', () => {
     for (const page of pdf.pages) {
       const points = page.paths.flatMap(({ points, painted }) => (painted === 'clip' ? [] : points));
@@ -116,16 +123,22 @@ describe.each([
   });
 });
 
-test('a booklet’s head and foot keep inside its margins whatever the cap is called', () => {
-  const content = contentIn('cm');
-  const { sheets } = booklet({ ...content, heading: { ...content.heading, cap: '帽'.repeat(120) } });
-  for (const mark of sheets.flatMap(({ marks }) => marks)) {
-    if (mark.kind !== 'text') continue;
-    const { min, max } = textBox(mark);
-    expect(min.x).toBeGreaterThan(12 - 1e-6);
-    expect(max.x).toBeLessThan(210 - 12 + 1e-6);
-  }
-});
+test.each(['Cornet’s cap', '帽'.repeat(120)])(
+  'head and foot of a booklet keep inside its margins: %s',
+  (called) => {
+    const content = contentIn('cm');
+    const { sheets } = booklet({ ...content, heading: { ...content.heading, cap: called } });
+    for (const mark of sheets.flatMap(({ marks }) => marks)) {
+      if (mark.kind !== 'text') continue;
+      const { min, max } = textBox(mark);
+      expect(min.x).toBeGreaterThan(12 - 1e-6);
+      expect(max.x).toBeLessThan(210 - 12 + 1e-6);
+      // Below its baseline a letter such as p hangs by 0.21 of its size: the descender of the typeface.
+      const tails = placedLines(mark).map(({ at }) => at.y - 0.21 * mark.size);
+      expect(Math.min(...tails)).toBeGreaterThan(12);
+    }
+  },
+);
 
 describe('a booklet after the pattern', () => {
   const content = contentIn('cm');

@@ -1,9 +1,11 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { TextMark } from '../../src/drawing/drawing.ts';
 import { point } from '../../src/geometry/point.ts';
+import { documentFacts } from '../../src/print/pdf/facts.ts';
 import { setFractions } from '../../src/print/pdf/fractions.ts';
 import { kerningOf } from '../../src/print/pdf/kerning.ts';
 import { writePdf } from '../../src/print/pdf.ts';
+import { plainSet } from '../../src/print/plain-set.ts';
 import { sheetsOf } from '../../src/print/sheets.ts';
 import { readPdf } from '../oracles/pdf-reader.ts';
 import { fonts } from './fonts.ts';
@@ -25,6 +27,16 @@ describe('the pattern as a PDF', () => {
     expect(info.Creator).toBe('Capwright');
     expect(info.Language).toBe('en');
     expect(info.CreationDate).toMatch(/^D:20261125/);
+  });
+
+  it('is no pattern where it is a cutting lay or a booklet on sheets of its own', () => {
+    const { title, subject, keywords } = documentFacts(plainSet('cutting lay', heading, () => []));
+    expect(title).toBe('Cornet’s cap, cutting lay');
+    expect(subject).toBe('Cutting lay for Cornet. Drawn with Capwright.');
+    expect(keywords).toBe('cutting lay');
+    expect(documentFacts(adult).subject).toBe(
+      'Sewing pattern for Cornet, true to scale. Drawn with Capwright.',
+    );
   });
 
   it('is the same to the byte for the same pattern, another for another, and under 300 kB for an adult cap', async () => {

@@ -99,7 +99,8 @@ const headMarks = ({ heading, time }: BookletContent, room: Size): readonly Mark
 const footMark = (n: number, of: number, { cap }: Heading, width: number): Mark => {
   const words = `${cap} · Sewing ${n} of ${of}`;
   const size = fittedSize([words], textStyles.note.size, width);
-  return { ...text('note', point(width, 1.5), [words], size), align: 'end' };
+  // So high that the tails of its letters are on the page.
+  return { ...text('note', point(width, size * 0.7), [words], size), align: 'end' };
 };
 
 const partsOf = (content: BookletContent, width: number, most: number): readonly Part[] => [

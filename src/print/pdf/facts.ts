@@ -5,22 +5,23 @@ import { papers } from '../sheet-size.ts';
 export interface DocumentFacts {
   readonly title: string;
   readonly subject: string;
+  readonly keywords: string;
   /** As PDF writes dates; the day of the heading, so that the same pattern gives the same file. */
   readonly created: string;
   /** 32 hexadecimal figures, the same for the same content. */
   readonly id: string;
 }
 
-export const documentFacts = ({ heading, title: own, paper, sheets, pieces }: SheetSet): DocumentFacts => {
+export const documentFacts = ({ heading, what, paper, sheets, pieces }: SheetSet): DocumentFacts => {
   const { cap, wearer, date } = heading;
-  const { label } = papers[paper.paper];
-  const title = own ?? `${cap}, pattern for ${label}`;
-  const what = own === undefined ? 'Sewing pattern' : 'Order of work';
-  const scale = own === undefined ? ', true to scale' : '';
-  const subject = `${wearer === '' ? what : `${what} for ${wearer}`}${scale}. Drawn with Capwright.`;
+  // A lay and a booklet are on plain sheets and not drawn true to scale.
+  const isPattern = what === 'sewing pattern';
+  const named = what.charAt(0).toUpperCase() + what.slice(1);
+  const whose = wearer === '' ? '' : ` for ${wearer}`;
   return {
-    title,
-    subject,
+    title: isPattern ? `${cap}, pattern for ${papers[paper.paper].label}` : `${cap}, ${what}`,
+    subject: `${named}${whose}${isPattern ? ', true to scale' : ''}. Drawn with Capwright.`,
+    keywords: isPattern ? `${what}, true scale` : what,
     created: pdfDate(date),
     id: digest(JSON.stringify([heading, paper, sheets, pieces])),
   };
