@@ -9,6 +9,8 @@ import { pageSize, papers } from './sheet-size.ts';
 const MEASURED = { least: 90, most: 110 } as const;
 /** Less overlap than this (mm) leaves nothing to glue. */
 const LEAST_OVERLAP = 5;
+/** On endless paper every margin leaves room: more than anyone would keep free, mm. */
+const MARGIN_OF_ENDLESS = 100;
 
 /**
  * What cannot be printed on this paper and the nearest value that can; empty when all is well. A square that was
@@ -35,21 +37,22 @@ const marginProblems = (paper: PaperSpec): readonly Problem[] => {
   ];
   if (!(paper.margin >= 0))
     return problem(words`A margin cannot be less than nothing. Most printers need ${mm(6)} or more.`, 0);
-  const most = largestMargin(paper);
+  const { kind, label } = papers[paper.paper];
+  const most = kind === 'sheets' ? largestMargin(paper) : MARGIN_OF_ENDLESS;
   if (paper.margin <= most) return [];
-  const { label } = papers[paper.paper];
+  if (kind !== 'sheets')
+    return problem(words`So wide a margin only wastes paper. ${mm(most)} is the most.`, most);
   return problem(
     words`With this margin ${label} has no room left for the test squares. ${mm(most)} is the most.`,
     most,
   );
 };
 
-/** The widest margin, whole mm, that leaves room for the first sheet's test squares, sheet map and notes. */
+/** The widest margin of a sheet, whole mm, that leaves room for the first sheet's test squares, sheet map and notes. */
 const largestMargin = (paper: PaperSpec): number => {
   const { width, height } = pageSize(paper);
   const fits = (margin: number): boolean => coverFits(sheetGrid({ ...paper, margin }).window);
-  // An endless page is held by its width alone, and by what anyone would leave free.
-  let most = Math.floor(Math.min(width, height, 200) / 2);
+  let most = Math.floor(Math.min(width, height) / 2);
   while (most > 0 && !fits(most)) most--;
   return most;
 };

@@ -44,6 +44,18 @@ describe('paper that cannot be printed on', () => {
     expect(paperProblems({ ...plainPaper, overlap: overlap + 1 })).toHaveLength(1);
   });
 
+  it('a roll or one page has room for the squares at any margin, and the widest is no more than a waste', () => {
+    for (const paper of ['roll-594', 'roll-1067', 'one-page'] as const) {
+      // A printer that draws small leaves the least room.
+      const endless = { paper, measuredAcross: 90, measuredDown: 90 };
+      const { message, nearest } = problemOf({ ...endless, margin: 150 });
+      expect(say(message, 'cm')).toBe('So wide a margin only wastes paper. 10.0 cm is the most.');
+      const set = sheetsOf(adultCap(), { ...plainPaper, ...endless, margin: nearest! }, heading);
+      const said = set.sheets[0]!.marks.flatMap((mark) => (mark.kind === 'text' ? mark.lines : []));
+      expect(said).toEqual(expect.arrayContaining(['100 mm', '4 in']));
+    }
+  });
+
   it.each([
     ['a square that came out at 85 mm across', { measuredAcross: 85 }, 'paper.measuredAcross'],
     ['a square that came out at 120 mm down', { measuredDown: 120 }, 'paper.measuredDown'],
