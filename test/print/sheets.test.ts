@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Mark, TextMark } from '../../src/drawing/drawing.ts';
+import { boxesMeet } from '../../src/geometry/box.ts';
 import { flatten } from '../../src/geometry/flatten.ts';
-import { polygon } from '../../src/geometry/path.ts';
+import { type Path, pathEnd, pathStart, polygon } from '../../src/geometry/path.ts';
 import { point } from '../../src/geometry/point.ts';
+import { paperProblems } from '../../src/print/paper-problems.ts';
 import { sheetName } from '../../src/print/sheet.ts';
 import { sheetsOf } from '../../src/print/sheets.ts';
 import { textBox } from '../../src/print/text-box.ts';
@@ -52,12 +54,16 @@ describe('a set of sheets', () => {
     expect(wordsOf(map!.marks)).not.toContain('fold: lay it on folded cloth');
   });
 
-  it('shows every sheet on the map, and names the blank ones', () => {
+  it('shows every sheet on the map, and crosses out the blank ones', () => {
     const words = wordsOf(map!.marks);
     for (const sheet of pattern) expect(words).toContain(sheet.name);
+    const slanting = map!.marks.filter((m) => m.kind === 'line' && m.path.length === 1 && isSlanting(m.path));
     const rows = Math.max(...pattern.map((s) => s.cell!.row)) + 1;
     const columns = Math.max(...pattern.map((s) => s.cell!.column)) + 1;
-    expect(words.filter((w) => w === 'blank')).toHaveLength(rows * columns - pattern.length);
+    const blanks = rows * columns - pattern.length;
+    expect(blanks).toBeGreaterThan(0);
+    expect(slanting).toHaveLength(2 * blanks);
+    expect(words.filter((w) => w === 'Crossed out: blank')).toHaveLength(1);
   });
 
   it('prints no sheet without a part of a piece', () => {
@@ -144,6 +150,31 @@ describe('a set of sheets', () => {
     );
     expect(areas).toHaveLength(2);
     expect(Math.abs(areas[0]! + areas[1]! - 3600)).toBeLessThan(1e-6);
+  });
+});
+
+/** Neither level nor upright. */
+const isSlanting = (path: Path): boolean => {
+  const [from, to] = [pathStart(path), pathEnd(path)];
+  return Math.min(Math.abs(from.x - to.x), Math.abs(from.y - to.y)) > 0.1;
+};
+
+describe('the first sheet', () => {
+  it('has its words inside the margins and apart from each other at the widest margin of every paper', () => {
+    for (const paper of ['a4', 'letter', 'legal', 'a3', 'tabloid'] as const) {
+      const [problem] = paperProblems({ ...plainPaper, paper, margin: 120 });
+      for (const overlap of [10, 30]) {
+        const spec = { ...plainPaper, paper, overlap, margin: problem!.nearest! };
+        const { sheets, page } = sheetsOf(adultCap(), spec, heading);
+        const boxes = textsOf(sheets[0]!.marks).map(textBox);
+        for (const [i, { min, max }] of boxes.entries()) {
+          const out = Math.max(max.x - page.width, max.y - page.height, -min.x, -min.y) + spec.margin;
+          expect(out, `${paper}, ${overlap}`).toBeLessThan(1e-9);
+          for (const other of boxes.slice(i + 1))
+            expect(boxesMeet({ min, max }, other), `${paper}, ${overlap}`).toBe(false);
+        }
+      }
+    }
   });
 });
 

@@ -41,9 +41,7 @@ export const coverSheets = (content: CoverContent, size: Size): readonly (readon
     ...inchPart(content)(inchAt).marks,
   ];
   const map = mapIn(content, stacked ? [beside, below] : [below, beside]);
-  const free = (stacked ? [map.rest, below] : [beside, map.rest]).filter(
-    (r) => r !== null && isUseful(r),
-  ) as Region[];
+  const free = [beside, below].map((r) => (r === map.region ? map.rest : r)).filter(isUseful);
   const { marks, rest } = fillWithPicture(content, free, size);
   const first = [...headMarks(content.heading, size), ...squares, ...map.marks, ...marks];
   return [first, ...furtherSheets(rest, content, size)];
@@ -52,13 +50,12 @@ export const coverSheets = (content: CoverContent, size: Size): readonly (readon
 /** A narrow map still has its title over it, mm. */
 const TITLE_WIDTH = 25;
 
-/** The map in the first region that can hold it, and what it leaves of that region. */
+/** The map in the first region that can hold it, which one that is, and what is left of it. */
 const mapIn = (
   content: CoverContent,
-  regions: readonly Region[],
-): { readonly marks: readonly Mark[]; readonly rest: Region | null } => {
-  const region = regions.find(isUseful);
-  if (region === undefined) return { marks: [], rest: null };
+  regions: readonly [Region, Region],
+): { readonly marks: readonly Mark[]; readonly region: Region; readonly rest: Region } => {
+  const region = regions.find(isUseful) ?? regions[0];
   const upright = region.height > region.width;
   const most = upright
     ? { width: region.width, height: region.height * 0.45 }
@@ -68,7 +65,7 @@ const mapIn = (
   const rest = upright
     ? { ...region, top: region.top - height - GAP, height: region.height - height - GAP }
     : { ...region, left: region.left + taken, width: region.width - taken };
-  return { marks, rest };
+  return { marks, region, rest };
 };
 
 /** The list of pieces, and in a region that it leaves free the cap as it is worn. */
