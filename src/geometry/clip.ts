@@ -2,7 +2,7 @@ import { boundsOf } from './bounds.ts';
 import { type Box, boxesMeet } from './box.ts';
 import { curveAt, curvePart } from './curve.ts';
 import { type Arc, type Curve, isClosed, type Path, radius } from './path.ts';
-import { distance, type Point } from './point.ts';
+import { between, distance, type Point } from './point.ts';
 import { bernsteinRoots } from './roots.ts';
 import { SAME_POINT } from './tolerance.ts';
 
@@ -27,6 +27,26 @@ export const clipToBox = (path: Path, box: Box): Path[] => {
     return [[...last, ...first], ...runs.slice(1, -1)];
   }
   return runs;
+};
+
+/** What is left of a polygon where a distance from a straight side is not negative. A dent it reaches over may be left closed along that side. */
+export const cutPolygon = (corners: readonly Point[], depth: (p: Point) => number): readonly Point[] =>
+  corners.flatMap((p, i) => {
+    const next = corners[(i + 1) % corners.length]!;
+    const [d0, d1] = [depth(p), depth(next)];
+    const crossing = d0 < 0 !== d1 < 0 ? [between(p, next, d0 / (d0 - d1))] : [];
+    return d0 < 0 ? crossing : [p, ...crossing];
+  });
+
+/** What is left of a polygon inside an upright box, cut side by side of it (Sutherland and Hodgman 1974). */
+export const polygonInBox = (corners: readonly Point[], { min, max }: Box): readonly Point[] => {
+  const depths: readonly ((p: Point) => number)[] = [
+    (p) => p.x - min.x,
+    (p) => max.x - p.x,
+    (p) => p.y - min.y,
+    (p) => max.y - p.y,
+  ];
+  return depths.reduce(cutPolygon, corners);
 };
 
 interface Part {

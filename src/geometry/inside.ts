@@ -6,6 +6,16 @@ import { bernsteinRoots, quadraticChanges } from './roots.ts';
 /** Whether a point lies inside a closed path, curves taken as curves. On the path itself it can be either. */
 export const contains = (closedPath: Path, p: Point): boolean => windingAround(closedPath, p) !== 0;
 
+/** Whether a point lies inside a ring of points whose last is its first again: an odd number of its sides cross the level line to the left. */
+export const isWithin = (ring: readonly Point[], { x, y }: Point): boolean => {
+  let inside = false;
+  for (let i = 1; i < ring.length; i++) {
+    const [p, q] = [ring[i - 1]!, ring[i]!];
+    if (p.y > y !== q.y > y && p.x + ((y - p.y) / (q.y - p.y)) * (q.x - p.x) < x) inside = !inside;
+  }
+  return inside;
+};
+
 /**
  * How many times a closed path runs around a point, + counter-clockwise: the crossings of the level line to the right
  * of the point, upward less downward. A curve's end is taken to be the next one's start, so none slips between.

@@ -1,9 +1,9 @@
 import type { LineMark } from '../drawing/drawing.ts';
 import type { Box } from '../geometry/box.ts';
-import { clipToBox } from '../geometry/clip.ts';
+import { clipToBox, polygonInBox } from '../geometry/clip.ts';
 import { flatten } from '../geometry/flatten.ts';
 import { type Path, polygon } from '../geometry/path.ts';
-import { between, distance, type Point } from '../geometry/point.ts';
+import { distance, type Point } from '../geometry/point.ts';
 import { OFFSET, SAME_POINT } from '../geometry/tolerance.ts';
 
 /** The parts of a line inside a box, curves kept as curves. A filled shape stays closed along the box's edge. */
@@ -12,7 +12,7 @@ export const clippedLine = (mark: LineMark, box: Box): readonly LineMark[] => {
   return paths.map((path) => ({ ...mark, path }));
 };
 
-/** A filled shape is cut side by side of the box (Sutherland and Hodgman 1974); curves in it become chords. */
+/** A filled shape is cut with the curves in it as chords. */
 const clippedShape = (path: Path, box: Box): readonly Path[] => {
   const whole = clipToBox(path, box);
   // Inside altogether, or outside?
@@ -21,24 +21,6 @@ const clippedShape = (path: Path, box: Box): readonly Path[] => {
   return corners.length > 2 ? [polygon(corners)] : [];
 };
 
-/** The corners of what lies inside a box of a closed shape, itself given by its corners; none where nothing does. */
-export const clippedRing = (ring: readonly Point[], { min, max }: Box): readonly Point[] => {
-  const sides: readonly ((p: Point) => number)[] = [
-    (p) => p.x - min.x,
-    (p) => max.x - p.x,
-    (p) => p.y - min.y,
-    (p) => max.y - p.y,
-  ];
-  return sides.reduce(cutBy, ring);
-};
-
-/** What is left of a polygon where a distance is not negative. */
-const cutBy = (corners: readonly Point[], depth: (p: Point) => number): readonly Point[] =>
-  corners
-    .flatMap((p, i) => {
-      const before = corners[(i || corners.length) - 1]!;
-      const [d0, d1] = [depth(before), depth(p)];
-      const crossing = d0 < 0 !== d1 < 0 ? [between(before, p, d0 / (d0 - d1))] : [];
-      return d1 < 0 ? crossing : [...crossing, p];
-    })
-    .filter((p, i, all) => distance(p, all[(i || all.length) - 1]!) > SAME_POINT || all.length === 1);
+/** The corners, no two of them the same point, of what lies inside a box of a closed shape, itself given by its corners. */
+export const clippedRing = (ring: readonly Point[], box: Box): readonly Point[] =>
+  polygonInBox(ring, box).filter((p, i, all) => distance(p, all[(i || all.length) - 1]!) > SAME_POINT);

@@ -1,7 +1,8 @@
+import { areaPathsD, FillRule, intersectD } from 'clipper2-ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Box } from '../../src/geometry/box.ts';
-import { clipToBox } from '../../src/geometry/clip.ts';
+import { clipToBox, cutPolygon, polygonInBox } from '../../src/geometry/clip.ts';
 import { flatten } from '../../src/geometry/flatten.ts';
 import { pathLength } from '../../src/geometry/measure.ts';
 import { circle, isClosed, line, pathEnd, pathStart, polygon } from '../../src/geometry/path.ts';
@@ -81,5 +82,36 @@ describe('clipping a path to a sheet', () => {
     const [only] = clipToBox(circle(ORIGIN, 10), box(-10, -10, 10, 10));
     expect(isClosed(only!)).toBe(true);
     expect(only).toHaveLength(1);
+  });
+});
+
+describe('cutting a polygon to a sheet', () => {
+  const corner = fc.tuple(fc.integer({ min: -20, max: 40 }), fc.integer({ min: -20, max: 40 }));
+
+  test('leaves as much of it as an independent library does', () => {
+    const sheet = box(0, 0, 20, 30);
+    const frame = [
+      { x: 0, y: 0 },
+      { x: 20, y: 0 },
+      { x: 20, y: 30 },
+      { x: 0, y: 30 },
+    ];
+    fc.assert(
+      fc.property(corner, corner, corner, (a, b, c) => {
+        const corners = [a, b, c].map(([x, y]) => point(x, y));
+        const left = polygonInBox(corners, sheet).map(({ x, y }) => ({ x, y }));
+        const theirs = intersectD([corners.map(({ x, y }) => ({ x, y }))], [frame], FillRule.NonZero, 6);
+        expectNear(Math.abs(areaPathsD([left])), Math.abs(areaPathsD(theirs)), 1e-3);
+      }),
+    );
+  });
+
+  test('leaves what lies to one side of a line, the line included', () => {
+    const square = [point(-10, 0), point(10, 0), point(10, 10), point(-10, 10)];
+    const right = cutPolygon(square, ({ x }) => x);
+    expect(new Set(right.map(({ x, y }) => `${x + 0},${y}`))).toEqual(
+      new Set(['0,0', '10,0', '10,10', '0,10']),
+    );
+    expect(cutPolygon(square, ({ x }) => x - 20)).toEqual([]);
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { flatten } from '../../src/geometry/flatten.ts';
-import { contains, windingAround } from '../../src/geometry/inside.ts';
+import { contains, isWithin, windingAround } from '../../src/geometry/inside.ts';
 import { reversed } from '../../src/geometry/measure.ts';
 import { arc, circle, line, polygon } from '../../src/geometry/path.ts';
 import { cross, dot, ORIGIN, type Point, point, subtract } from '../../src/geometry/point.ts';
@@ -17,6 +17,21 @@ const turnsAround = (points: readonly Point[], p: Point): number => {
 };
 
 describe('inside an outline', () => {
+  test('a ring of points holds what the polygon through them holds', () => {
+    const ring = [ORIGIN, point(10, 0), point(10, 8), point(5, 3), point(0, 8), ORIGIN];
+    const path = polygon(ring.slice(1));
+    const near = fc.integer({ min: -3, max: 12 });
+    fc.assert(
+      fc.property(near, near, (x, y) => {
+        // Never on a side.
+        const p = point(x + 0.5, y + 0.25);
+        expect(isWithin(ring, p)).toBe(contains(path, p));
+      }),
+    );
+    expect([point(5, 1), point(1, 6), point(9, 6)].map((p) => isWithin(ring, p))).toEqual([true, true, true]);
+    expect(isWithin(ring, point(5, 5))).toBe(false);
+  });
+
   test('a circle holds what is nearer to its centre than its radius', () => {
     const round = circle(point(2, 3), 10);
     fc.assert(

@@ -13,7 +13,7 @@ const HEAD = 2.6;
 const TICK = 1.4;
 
 /**
- * A dimension line with its figure in the middle, drawn a distance (mm) to the left of what it measures. `half`
+ * A dimension line with its figure within it where there is room, drawn a distance (mm) to the left of what it measures. `half`
  * where only half of a symmetric distance is on the piece: the figure is that of the whole, and says so.
  */
 export const dimensionMarks = (

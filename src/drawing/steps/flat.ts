@@ -8,12 +8,13 @@ import type { Piece } from '../../pattern/piece.ts';
 import type { Mark, TextMark } from '../drawing.ts';
 import { arrowhead } from '../marks/arrowhead.ts';
 import { grainMarks } from '../marks/grain.ts';
+import { notchesOf } from '../marks-of.ts';
 import { SMALLEST_TEXT } from '../roles.ts';
 import { textWidth } from '../text-width.ts';
 import { lineMark, movedMarks } from './moved-mark.ts';
 import type { Picture, Shown } from './shown.ts';
 import type { Size } from './size.ts';
-import { marksOnSmall, notchesOnSmall, rowsOnSmall, type Small, small } from './small.ts';
+import { marksOnSmall, rowsOnSmall, type Small, small } from './small.ts';
 
 const GAP = 5;
 const UNDER = SMALLEST_TEXT * 1.7;
@@ -130,6 +131,6 @@ const linesOf = (one: Small, { show, rows: sewn }: Showing): readonly Mark[] => 
     ...(show === 'body' ? [lineMark('fold', one.stitch)] : []),
     ...(show === 'cut' ? grainMarks(one.piece.grain) : marksOnSmall(one)),
     ...stitched,
-    ...notchesOnSmall(one),
+    ...notchesOf(one.piece, one.allowances),
   ];
 };

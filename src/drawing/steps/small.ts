@@ -1,10 +1,9 @@
 import { grown } from '../../cloth/grown.ts';
 import type { Path } from '../../geometry/path.ts';
-import { allowanceOf, cutLine } from '../../pattern/cut-line.ts';
+import { cutLine } from '../../pattern/cut-line.ts';
 import type { Allowances } from '../../pattern/pattern.ts';
 import type { Piece, PieceMark, SeamKind, StitchRow } from '../../pattern/piece.ts';
 import type { LineMark } from '../drawing.ts';
-import { notchMarks } from '../marks/notch.ts';
 import { rowMarks } from '../marks/row.ts';
 import { pieceMarks } from '../marks-of.ts';
 
@@ -34,12 +33,6 @@ export const small = (piece: Piece, allowances: Allowances, k: number): Small =>
     scale: k,
   };
 };
-
-export const notchesOnSmall = ({ piece, allowances }: Small): readonly LineMark[] =>
-  piece.notches.flatMap(({ edge: name, at, count }) => {
-    const edge = piece.outline.find((e) => e.name === name);
-    return edge ? notchMarks(edge.path, at, count, allowanceOf(edge.kind, allowances)) : [];
-  });
 
 /** Rows of stitches that are sewn, at their distances. */
 export const rowsOnSmall = (

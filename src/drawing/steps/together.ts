@@ -10,10 +10,11 @@ import type { Piece } from '../../pattern/piece.ts';
 import type { EdgeUse, Seam } from '../../pattern/seam.ts';
 import type { LineMark } from '../drawing.ts';
 import { arrowhead } from '../marks/arrowhead.ts';
+import { notchesOf } from '../marks-of.ts';
 import { lineMark, movedMarks } from './moved-mark.ts';
 import type { Picture } from './shown.ts';
 import type { Size } from './size.ts';
-import { notchesOnSmall, type Small, small } from './small.ts';
+import { type Small, small } from './small.ts';
 import { throughWindow } from './window.ts';
 
 /** No piece is drawn smaller than this: a long one is shown in part. */
@@ -197,7 +198,7 @@ const placed = (
     bounds: boundsOf(outline),
     lines: [
       lineMark('mark', outline, { ground: true }),
-      ...notchesOnSmall(one)
+      ...notchesOf(one.piece, one.allowances)
         .filter(({ filled }) => filled)
         .map((mark) => ({ ...mark, path: lay(mark.path) })),
     ],

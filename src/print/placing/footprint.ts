@@ -2,6 +2,7 @@ import type { Mark, PieceDrawing } from '../../drawing/drawing.ts';
 import { boundsOf } from '../../geometry/bounds.ts';
 import { type Box, boxHeight, boxOf, boxUnion, boxWidth } from '../../geometry/box.ts';
 import { flatten } from '../../geometry/flatten.ts';
+import { isWithin } from '../../geometry/inside.ts';
 import { type Point, subtract } from '../../geometry/point.ts';
 import { PLACING } from '../../geometry/tolerance.ts';
 import type { Size } from '../sheet-size.ts';
@@ -48,13 +49,3 @@ export const mapped = (footprint: Footprint, map: (p: Point) => Point): Footprin
   chains: footprint.chains.map((chain) => chain.map(map)),
   box: boxOf([map(footprint.box.min), map(footprint.box.max)]),
 });
-
-/** Whether a point lies inside a closed chain: an odd number of its sides cross the level line to the left. */
-export const isWithin = (outline: readonly Point[], { x, y }: Point): boolean => {
-  let inside = false;
-  for (let i = 1; i < outline.length; i++) {
-    const [p, q] = [outline[i - 1]!, outline[i]!];
-    if (p.y > y !== q.y > y && p.x + ((y - p.y) / (q.y - p.y)) * (q.x - p.x) < x) inside = !inside;
-  }
-  return inside;
-};

@@ -1,9 +1,9 @@
 import { type Box, boxesMeet, boxOf, boxUnion } from '../../geometry/box.ts';
-import type { Point } from '../../geometry/point.ts';
-import { point } from '../../geometry/point.ts';
+import { isWithin } from '../../geometry/inside.ts';
+import { type Point, point } from '../../geometry/point.ts';
 import { SAME_POINT } from '../../geometry/tolerance.ts';
 import { type Cell, type SheetGrid, windowOf } from '../sheet-grid.ts';
-import { type Footprint, isWithin } from './footprint.ts';
+import type { Footprint } from './footprint.ts';
 
 /**
  * The sheets that must be printed so that every part of every piece is on one of them, in reading order. A sheet
