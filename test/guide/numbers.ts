@@ -213,6 +213,8 @@ const sentences: readonly (readonly [string, (told: Told) => Sets])[] = [
   ['Sew each tie’s end down inside, # from the centre back.', (told) => stretchLengths(told, 'tie')],
   ['Work a buttonhole # long at each end of the strap.', holes],
   ['Sew the buttons on the band at their marks, # apart.', buttonsApart],
+  // Our own measure.
+  ['Cut a strip of cloth, # long and # wide.', () => [[60, 30]]],
   ['Work round it with close hand stitches, or press in a metal eyelet. The hole is # wide.', eyelets],
   ['It is smaller than the cover by # all round.', stiffenerInside],
   ['Topstitch the … # from the seam.', rows],

@@ -1,13 +1,14 @@
 import { ovalOfGirth } from '../../geometry/oval.ts';
 import type { Figure, Piece } from '../../pattern/piece.ts';
 import type { EdgeUse, Seam } from '../../pattern/seam.ts';
-import { exactMm, ratio, type Words, words } from '../../words.ts';
+import { exactMm, mm, ratio, type Words, words } from '../../words.ts';
 import { goredCrown } from '../parts/gore/gored-crown.ts';
 import { one } from '../parts/seams/seam.ts';
 import { tip } from '../parts/tip/tip.ts';
 import { tippedCrown } from '../parts/tipped-crown/tipped-crown.ts';
 import { type BeretMeasures, gatherOf } from './measures.ts';
 import type { BeretValues } from './parameters.ts';
+import { STEM } from './stem.ts';
 import { tamReach } from './tam-reach.ts';
 
 /** What is above the band, in one layer of cloth. */
@@ -28,7 +29,7 @@ interface CrownWish {
 }
 
 const clothOf = { shell: 'outer', lining: 'lining' } as const;
-const STEM: Words = words`Stem: catch the ends of a short loop, sewn and turned, in the middle of the top before the lining goes in.`;
+const STEM_NOTE: Words = words`Stem: of a strip ${mm(STEM.length)} long and ${mm(STEM.width)} wide sew a loop, turn it, and catch its ends in the middle of the top before the lining goes in.`;
 
 export const beretCrown = (values: BeretValues, wish: CrownWish): BeretCrown =>
   crowns[values.beretCrown](values, wish);
@@ -37,7 +38,7 @@ type Maker = (values: BeretValues, wish: CrownWish) => BeretCrown;
 
 /** The stem is sewn into the shell alone. */
 const stemNotes = ({ stem }: BeretValues, { layer }: CrownWish): readonly Words[] =>
-  stem && layer === 'shell' ? [STEM] : [];
+  stem && layer === 'shell' ? [STEM_NOTE] : [];
 
 const disc: Maker = (values, wish) => {
   const { layer, measures, figures } = wish;

@@ -1,3 +1,4 @@
+import { STEM } from '../../caps/beret/stem.ts';
 import { mm, words } from '../../words.ts';
 import { marksNamed, matchWords, needleSettings, notchesIn, seamMinutes, seamSettings } from '../said.ts';
 import { type Step, step } from '../step.ts';
@@ -102,7 +103,8 @@ export const stemSteps = (work: Work): readonly Step[] => {
       title: 'Set in the stem',
       show: 'flat',
       words: [
-        words`Sew a short loop of cloth and turn it.`,
+        words`Cut a strip of cloth, ${mm(STEM.length)} long and ${mm(STEM.width)} wide.`,
+        words`Fold it lengthwise, right sides together. Sew its long edge and turn it.`,
         words`Push its ends through the middle of the top, and catch them down inside by hand.`,
       ],
       checks: [words`Pull it: it holds.`],
