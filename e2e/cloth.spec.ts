@@ -380,6 +380,8 @@ test('the shopping list is copied as text', async ({ studio, context }) => {
   await expect(studio.getByRole('button', { name: 'Copied' })).toBeVisible();
   const text = await studio.evaluate(() => navigator.clipboard.readText());
   expect(text).toMatch(/^For Cornet’s cap\nOuter: 140.0 cm wide: 0.6 m/);
+  // The visor, nearly 18 cm from tip to tip, wants its sheet too: there are no widths that shops have.
+  expect(text).toMatch(/\nStiffener: 50.0 cm wide: 0.2 m\n/);
   expect(text).toContain('Buttons: 2, 1.2 cm across');
   expect(text).toMatch(/Thread: about \d+ m$/);
   // Another list has not been copied yet.

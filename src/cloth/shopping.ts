@@ -1,4 +1,3 @@
-import type { Pattern } from '../pattern/pattern.ts';
 import type { Cloth, Notion } from '../pattern/piece.ts';
 import type { SeamReport } from '../pattern/seam-check.ts';
 import type { Unit } from '../units.ts';
@@ -49,7 +48,7 @@ export type Needs = Readonly<
 
 /** A cap to buy for. */
 export interface CapToBuyFor {
-  readonly cutting: Pattern;
+  readonly notions: readonly Notion[];
   readonly seams: readonly SeamReport[];
   readonly count: number;
 }
@@ -79,9 +78,9 @@ export const shoppingList = (
 /** What is the same for several caps stands on the list once. */
 const notionsOf = (caps: readonly CapToBuyFor[], unit: Unit): readonly NeededNotion[] => {
   const needed = new Map<string, NeededNotion>();
-  for (const { cutting, count } of caps) {
-    for (const notion of cutting.pieces.flatMap(({ notions = [] }) => notions)) {
-      const key = `${notion.name}: ${say(notion.size, unit)}`;
+  for (const { notions, count } of caps) {
+    for (const notion of notions) {
+      const key = `${notion.name}: ${say(notion.size ?? [], unit)}`;
       needed.set(key, { ...notion, times: (needed.get(key)?.times ?? 0) + count });
     }
   }

@@ -1,6 +1,7 @@
-import { mm, words } from '../words.ts';
+import { words } from '../words.ts';
+import { notionsOf } from './notions.ts';
 import type { Step, Thing } from './step.ts';
-import { isLined, pieceOf, piecesOfPart, type Work } from './work.ts';
+import { clothsCut, piecesOfPart, type Work } from './work.ts';
 
 /** What to have at hand: common practice, and only what this cap needs. */
 export const toolsFor = (work: Work, steps: readonly Step[]): readonly Thing[] => {
@@ -19,8 +20,9 @@ export const toolsFor = (work: Work, steps: readonly Step[]): readonly Thing[] =
     },
     { name: 'Hand needle and thimble' },
     { name: 'Iron, press cloth, ham or rolled towel' },
-    ...(visored
-      ? [{ name: 'Clips for the thick seam' }, { name: 'Strong shears or a craft knife for the stiffener' }]
+    ...(visored ? [{ name: 'Clips for the thick seam' }] : []),
+    ...(clothsCut(work).includes('stiffener')
+      ? [{ name: 'Strong shears or a craft knife for the stiffener' }]
       : []),
     ...(has('eyelets') ? [{ name: 'Awl, and eye guards' }] : []),
     ...(has('strapEdge') || has('backStrap') || has('tie') ? [{ name: 'Point turner, a blunt one' }] : []),
@@ -30,29 +32,7 @@ export const toolsFor = (work: Work, steps: readonly Step[]): readonly Thing[] =
 const needleName = ({ size, point }: { size: string; point: string }): string =>
   point === 'jeans' ? `${size} for jeans` : size;
 
-export const notionsFor = (work: Work): readonly Thing[] => {
-  const number = (key: string): number => Number(work.values[key] ?? 0);
-  const sweat = pieceOf(work, 'sweatband');
-  return [
-    { name: 'Thread to match' },
-    ...(sweat && sweat.name === 'Sweatband'
-      ? [{ name: 'Sweatband or ribbon', words: words`${mm(number('sweatbandHeight'))} wide, if you buy it.` }]
-      : []),
-    ...(pieceOf(work, 'strap')
-      ? [{ name: 'Two buttons', words: words`${mm(number('buttonDiameter'))} across.` }]
-      : []),
-    ...(pieceOf(work, 'topButton')
-      ? [{ name: 'One button to cover', words: words`${mm(number('topButtonDiameter'))} across.` }]
-      : []),
-    ...(pieceOf(work, 'elasticCasing') ? [{ name: 'Elastic for the back' }] : []),
-    ...(pieceOf(work, 'casing') && !pieceOf(work, 'tie')
-      ? [{ name: 'Elastic', words: words`${mm(number('elasticLength'))} long.` }]
-      : []),
-    ...(pieceOf(work, 'backStrap') ? [{ name: 'Hook and loop tape, a press stud or a small buckle' }] : []),
-    ...(pieceOf(work, 'stiffener')?.cuts.length === 0 ? [{ name: 'The visor insert you measured' }] : []),
-    ...(hasLongSeams(work) && !isLined(work) ? [{ name: 'Bias tape for the seams inside' }] : []),
-  ];
-};
-
-const hasLongSeams = ({ pattern }: Work): boolean =>
-  pattern.pieces.some(({ outline }) => outline.some(({ kind }) => kind === 'gore'));
+export const notionsFor = (work: Work): readonly Thing[] => [
+  { name: 'Thread to match' },
+  ...notionsOf(work).map(({ name, size }) => (size === undefined ? { name } : { name, words: size })),
+];

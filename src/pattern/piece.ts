@@ -80,8 +80,10 @@ export interface Dimension {
 /** Something bought that goes with a piece: a button, elastic, ribbon. */
 export interface Notion {
   readonly name: string;
-  /** How many, how large, how long. */
-  readonly size: Words;
+  /** How many, how long, how wide, as far as that is known. */
+  readonly size?: Words;
+  /** Bought in place of the piece, which lies along x: as long as that is cut. */
+  readonly inPlace?: true;
 }
 
 /** One figure of "show the arithmetic": its formula in words, then with the wearer's numbers in it. */

@@ -35,7 +35,7 @@ const frontGore = (shape: BallCrownShape, marks: GoreMarks, base: number): Piece
   figures: [...marks.figures, wayFigure('front', shape.front, shape), tapeFigure(shape)],
   notes: [
     words`Interlining is cut on the stitch line, without allowance: a firm fusible one, or buckram.`,
-    words`Cover the long seams inside with seam tape.`,
+    words`Cover the long seams inside with bias tape.`,
     ...eyeletNote(marks),
   ],
 });
@@ -167,7 +167,7 @@ const tapeFigure = ({ front, side, back }: BallCrownShape): Figure => {
   const [ahead, behind] = [pathLength(side.right), pathLength(side.left)];
   const over = pathLength(front.right) + pathLength(back.seam);
   return {
-    name: 'Seam tape inside',
+    name: 'Seams to tape inside',
     formula: 'two seams before the sides + two behind + the one over the middle',
     worked: words`${count(2)} × ${exactMm(ahead)} + ${count(2)} × ${exactMm(behind)} + ${exactMm(over)} = ${exactMm(2 * (ahead + behind) + over)}`,
   };

@@ -12,6 +12,9 @@ import type { ScrubValues } from './parameters.ts';
 /** The part of the girth, about the centre back, that is drawn in. */
 const DRAWN_IN = 0.4;
 
+/** What runs in a casing is so much narrower, mm: room for the stitches along its free edge, and to slide. */
+export const CASING_ROOM = 4;
+
 /** Along the lower edge, mm: the stretch that elastic or ties draw in. */
 export const drawnIn = (girth: number): number => girth * DRAWN_IN;
 
@@ -42,7 +45,15 @@ export const casing = (meets: Side, values: ScrubValues): Piece => {
       { name: 'Height', along: right },
     ],
     figures: [stretchFigure(length), ...(backTie === 'ties' ? [] : [elasticFigure(length, values)])],
-    notions: backTie === 'ties' ? [] : [{ name: 'Elastic', size: words`${mm(values.elasticLength)}` }],
+    notions:
+      backTie === 'ties'
+        ? []
+        : [
+            {
+              name: 'Elastic',
+              size: words`${mm(values.elasticLength)} long, ${mm(height - CASING_ROOM)} wide`,
+            },
+          ],
     notes:
       backTie === 'ties'
         ? [

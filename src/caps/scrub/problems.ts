@@ -4,7 +4,7 @@ import { openingOf } from '../opening.ts';
 import { crownTooLow, endTooWide } from '../parts/top-and-sides/problems.ts';
 import type { Head } from '../style.ts';
 import { checkValues, fieldOf } from '../validate.ts';
-import { drawnIn } from './casing.ts';
+import { CASING_ROOM, drawnIn } from './casing.ts';
 import { scrubOpening, scrubProfile } from './crown.ts';
 import { type ScrubValues, scrubParameters } from './parameters.ts';
 
@@ -52,16 +52,13 @@ const elasticTooLong = ({ backTie, elasticLength }: ScrubValues, girth: number):
   ];
 };
 
-/** Room above and below a tie in its casing, mm. */
-const TIE_ROOM = 4;
-
 const tieTooWide = ({ backTie, tieWidth, casingHeight }: ScrubValues): readonly Problem[] => {
-  if (backTie !== 'ties' || tieWidth + TIE_ROOM <= casingHeight) return [];
+  if (backTie !== 'ties' || tieWidth + CASING_ROOM <= casingHeight) return [];
   return [
     {
       field: fieldOf('tieWidth'),
       message: words`The ties must slip through the casing, ${mm(casingHeight)} high.`,
-      nearest: Math.floor(casingHeight - TIE_ROOM),
+      nearest: Math.floor(casingHeight - CASING_ROOM),
     },
   ];
 };

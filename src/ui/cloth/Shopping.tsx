@@ -129,14 +129,21 @@ const ClothTable = ({ list, unit }: { readonly list: ShoppingList; readonly unit
       </thead>
       <tbody>
         {list.cloths.map((item) => (
-          <Row key={item.cloth} item={item} unit={unit} />
+          <Row key={item.cloth} item={item} widths={list.cloths[0]!.common.length} unit={unit} />
         ))}
       </tbody>
     </table>
   </div>
 );
 
-const Row = ({ item, unit }: { readonly item: ClothItem; readonly unit: Unit }) => (
+interface RowProps {
+  readonly item: ClothItem;
+  /** How many common widths the table has. */
+  readonly widths: number;
+  readonly unit: Unit;
+}
+
+const Row = ({ item, widths, unit }: RowProps) => (
   <tr>
     <th scope="row">
       {clothNames[item.cloth]}
@@ -147,6 +154,11 @@ const Row = ({ item, unit }: { readonly item: ClothItem; readonly unit: Unit }) 
         <Figures text={needWords(need, unit)} />
       </td>
     ))}
+    {item.common.length < widths && (
+      <td colSpan={widths - item.common.length} className="help">
+        <Figures text={`at ${widthWords(item.own.width, unit)} wide`} />
+      </td>
+    )}
   </tr>
 );
 

@@ -1,8 +1,9 @@
 import type { Cloths } from '../../cloth/cloth.ts';
 import type { LayCap } from '../../cloth/lay-wish.ts';
+import type { CapToBuyFor } from '../../cloth/shopping.ts';
 import type { Draft } from '../../design/draft.ts';
 import type { Spec } from '../../design/spec.ts';
-import type { SeamReport } from '../../pattern/seam-check.ts';
+import { notionsOf } from '../../guide/notions.ts';
 import { drafted } from '../../state/derived.ts';
 import type { LayChoice } from '../../state/lay-choice.ts';
 import { openShelved } from '../../state/shelf.ts';
@@ -14,10 +15,8 @@ export type Chosen = Pick<Studio, 'good' | 'shelf' | 'lay'>;
 
 type Counts = Pick<LayChoice, 'here' | 'besides'>;
 
-/** A cap that is cut, with the seams that its thread is reckoned from. */
-export interface CapToCut extends LayCap {
-  readonly seams: readonly SeamReport[];
-}
+/** A cap that is cut, with what else it takes. */
+export type CapToCut = LayCap & CapToBuyFor;
 
 export interface CapsToCut {
   readonly caps: readonly CapToCut[];
@@ -50,10 +49,11 @@ export const capsToCut = async ({
   return { caps, unsewn };
 };
 
-const cut = ({ spec, cutting, seams }: Draft, count: number): CapToCut => ({
-  name: spec.cap.name,
-  cutting,
-  seams,
+const cut = (draft: Draft, count: number): CapToCut => ({
+  name: draft.spec.cap.name,
+  cutting: draft.cutting,
+  notions: notionsOf(draft),
+  seams: draft.seams,
   count,
 });
 

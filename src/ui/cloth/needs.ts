@@ -8,7 +8,10 @@ import type { Cloth } from '../../pattern/piece.ts';
 import type { Unit } from '../../units.ts';
 import { layingBeside } from './laying-beside.ts';
 
-/** Lays every cloth of some caps off the bolt, at its own width and at those that shops have, in a worker. Rejected where it is stopped, and where a cloth cannot be laid. */
+/**
+ * Lays every cloth of some caps off the bolt, at its own width and at those that shops have, in a worker. Sheets of plastic
+ * and buckram have no common width. Rejected where it is stopped, and where a cloth cannot be laid.
+ */
 export const needsOf = (
   caps: readonly LayCap[],
   cloths: Cloths,
@@ -17,7 +20,7 @@ export const needsOf = (
 ): Promise<Needs> =>
   layingBeside(signal, async (lay) => {
     const needs: { -readonly [C in Cloth]?: Needs[C] } = {};
-    for (const cloth of usedIn(caps)) {
+    for (const cloth of clothsOf(caps.flatMap(({ cutting }) => cutting.pieces))) {
       const spec = cloths[cloth];
       /** mm; null where the pieces find no place. */
       const toBuyOf = async (laid: ClothSpec): Promise<number | null> => {
@@ -26,13 +29,9 @@ export const needsOf = (
       };
       const own = { width: spec.width, length: await toBuyOf(offTheBolt(spec)) };
       const common: ClothNeed[] = [];
-      for (const width of commonWidths[unit])
+      for (const width of cloth === 'stiffener' ? [] : commonWidths[unit])
         common.push({ width, length: await toBuyOf(offTheBolt(spec, width)) });
       needs[cloth] = { own, common };
     }
     return needs;
   });
-
-/** Plastic and card are bought by the piece, not off a bolt. */
-const usedIn = (caps: readonly LayCap[]): readonly Cloth[] =>
-  clothsOf(caps.flatMap(({ cutting }) => cutting.pieces)).filter((cloth) => cloth !== 'stiffener');

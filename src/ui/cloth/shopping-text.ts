@@ -9,7 +9,7 @@ import { say } from '../../words.ts';
 
 /** "Buttons: 2, 15 mm across", "3 × Buttons: …" where several caps want the same. */
 export const notionWords = ({ name, size, times }: NeededNotion, unit: Unit): string =>
-  `${times > 1 ? `${times} × ` : ''}${name}: ${say(size, unit)}`;
+  `${times > 1 ? `${times} × ` : ''}${name}${size === undefined ? '' : `: ${say(size, unit)}`}`;
 
 /** The shopping list as plain text, to be taken along. */
 export const shoppingText = (list: ShoppingList, caps: readonly LayCap[], unit: Unit): string => {

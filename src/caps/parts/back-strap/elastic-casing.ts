@@ -75,7 +75,7 @@ const casing = ({ backStrapWidth: width, elasticStretch }: BackStrapValues, open
         worked: words`${exactMm(opening)} × (100 % − ${ratio(elasticStretch)}) + 2 × ${exactMm(TUCK)} = ${exactMm(elastic)}`,
       },
     ],
-    notions: [{ name: 'Elastic', size: words`${mm(elastic)}, ${mm(width - SLIDE)} wide` }],
+    notions: [{ name: 'Elastic', size: words`${mm(elastic)} long, ${mm(width - SLIDE)} wide` }],
     notes: [
       words`Elastic ${mm(width - SLIDE)} × ${exactMm(elastic)}, caught at both ends. Fold lengthwise.`,
       tuckNote,

@@ -2,7 +2,7 @@ import { pathLength } from '../../../geometry/measure.ts';
 import { arc, line } from '../../../geometry/path.ts';
 import { point } from '../../../geometry/point.ts';
 import type { Figure, Notch, Piece } from '../../../pattern/piece.ts';
-import { exactMm, words } from '../../../words.ts';
+import { exactMm, mm, words } from '../../../words.ts';
 import { one, plain } from '../seams/seam.ts';
 import type { Across, Fastening } from './fastening.ts';
 import type { BackStrapValues } from './parameters.ts';
@@ -73,6 +73,13 @@ const strapHalf = (
       { name: 'Width', along: [line(d, a)] },
     ],
     figures: lengthFigures(opening, backRoom, backOverlap, width, length),
+    notions: [
+      {
+        name: 'Hook and loop tape, press studs or a small buckle',
+        // Drawn in, the halves lie on each other so far.
+        size: words`the tape ${mm(2 * backOverlap + backRoom)} long, for a strap ${mm(width)} wide`,
+      },
+    ],
     notes: [
       tuckNote,
       words`Hook and loop tape, press studs or a small buckle where the halves lie on each other; plastic where metal irritates.`,

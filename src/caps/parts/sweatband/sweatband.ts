@@ -60,7 +60,13 @@ export const sweatband = (
     figures: [lengthFigure(name, meets.length, within)],
     notions:
       kind === 'sweatband'
-        ? [{ name: 'Sweatband or ribbon, or cut it from lining', size: words`${mm(length)}` }]
+        ? [
+            {
+              name: 'Sweatband or ribbon, or cut it from lining',
+              size: words`${mm(height)} wide`,
+              inPlace: true,
+            },
+          ]
         : [],
     notes: [note],
   };

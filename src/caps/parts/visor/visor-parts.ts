@@ -2,7 +2,7 @@ import { pathLength } from '../../../geometry/measure.ts';
 import { type Oval, ovalOfGirth } from '../../../geometry/oval.ts';
 import { notchesToMeet, type Side } from '../../../pattern/chain.ts';
 import type { Figure, Piece } from '../../../pattern/piece.ts';
-import { exactMm, radians, ratio, words } from '../../../words.ts';
+import { exactMm, mm, radians, ratio, words } from '../../../words.ts';
 import type { Head, InsertFit } from '../../style.ts';
 import { type VisorValues, visorParameters } from './parameters.ts';
 import { stiffener, visor, visorInside, visorMoved } from './visor.ts';
@@ -130,13 +130,16 @@ const insertParts = (values: VisorValues, opening: Oval, turn: number): VisorPar
       worked: words`${exactMm(fit.innerEdge)}, ${exactMm(values.stiffenerClearance)} further out = ${exactMm(fit.stretch)}`,
     },
   ];
-  const check = visorInside({
-    id: 'stiffener',
-    name: 'Insert outline',
-    cuts: [],
-    shape: own,
-    notes: [words`Lay the bought insert on this to see that it was measured well.`],
-  });
+  const check: Piece = {
+    ...visorInside({
+      id: 'stiffener',
+      name: 'Insert outline',
+      cuts: [],
+      shape: own,
+      notes: [words`Lay the bought insert on this to see that it was measured well.`],
+    }),
+    notions: [{ name: 'The visor insert you measured', size: words`${mm(insert.width)} from tip to tip` }],
+  };
   const { pieces, ...edge } = covers(cover, turn === 0 ? cover : movedOut(cover, turn), turn, figures);
   return {
     pieces: [...pieces, check],
