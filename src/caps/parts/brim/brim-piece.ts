@@ -109,12 +109,15 @@ const endMarks = ({ section, shape, symmetric, count }: BrimPieceWish): readonly
 /** From an end to the middle of its word, along the inner edge, mm. */
 const END_WORD = 14;
 
+/** A stiffener ends so far inside the stitch line, mm (common practice: 1 to 2). */
+const CLEAR = 2;
+
 const notesOf = ({ make, slope, section, symmetric, count }: BrimPieceWish): readonly Words[] => [
   ...(make.brimBody === 'one' || make.brimBody === 'two'
     ? [words`Interlining is cut on the stitch line, without allowance.`]
     : []),
   ...(make.brimBody === 'stiffener'
-    ? [words`Stiffener is cut 2 mm inside the stitch line all round, its ends laid edge to edge.`]
+    ? [words`Stiffener is cut ${mm(CLEAR)} inside the stitch line all round, its ends laid edge to edge.`]
     : []),
   ...(symmetric && section.paired && count === 2
     ? [words`Either end goes to the centre front, the other to the centre back.`]
