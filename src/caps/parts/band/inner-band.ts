@@ -52,7 +52,7 @@ export const innerBand = ({ lined, visorDepth, opening, ...wish }: InnerBandWish
       ...figures,
       {
         name: 'Turning gap',
-        formula: 'visor depth + 25 mm of room, up to the next 5 mm',
+        formula: 'visor depth + room to turn it, rounded up',
         worked: words`${exactMm(visorDepth)} + ${exactMm(TURNING_ROOM)} = ${exactMm(visorDepth + TURNING_ROOM)}, up to ${exactMm(gap)}`,
       },
     ],
