@@ -105,3 +105,11 @@ test('every style is shown by a drawing of its own, with its names and its start
   const alike = async () => (await sketches()).filter((sketch, i) => sketch === drawn[i]).length;
   await expect.poll(alike).toBe(0);
 });
+
+test('a piece that takes its shape by itself is not called to be coaxed', async ({ studio }) => {
+  await tally(studio, /^Show the arithmetic/).click();
+  const panel = studio.getByRole('complementary', { name: 'The arithmetic' });
+  await panel.getByLabel('Piece').selectOption('Band');
+  await expect(panel).toContainText('It takes its shape by itself');
+  await expect(panel).not.toContainText('To be coaxed');
+});

@@ -17,12 +17,12 @@ export const Coaxing = ({ draft, piece }: { readonly draft: Draft; readonly piec
   const all = useMemo(() => coaxingOf(style.form(values, head)), [style, values, head]);
   const found = all.find((one) => one.piece === piece);
   if (!found) return null;
+  const { effort, surplus } = found;
+  if (effort === 'none') return <p className="help">{efforts.none}</p>;
   return (
     <p className="help">
-      <b>To be coaxed.</b>{' '}
-      {found.effort !== 'none' && `Flat it is ${formatRatio(found.surplus)} larger than on the head. `}
-      {efforts[found.effort]}
-      {found.effort !== 'none' && style.coaxing !== undefined && ` ${style.coaxing}`}
+      <b>To be coaxed.</b> Flat it is {formatRatio(surplus)} larger than on the head. {efforts[effort]}
+      {style.coaxing !== undefined && ` ${style.coaxing}`}
     </p>
   );
 };
