@@ -2,7 +2,7 @@
 export type Unit = 'cm' | 'in';
 
 export const MM_PER_INCH = 25.4;
-const MM_PER_YARD = 36 * MM_PER_INCH;
+export const MM_PER_YARD = 36 * MM_PER_INCH;
 export const inches = (n: number): number => n * MM_PER_INCH;
 export const degrees = (n: number): number => (n * Math.PI) / 180;
 

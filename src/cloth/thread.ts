@@ -1,5 +1,5 @@
 import type { SeamReport } from '../pattern/seam-check.ts';
-import { MM_PER_INCH, type Unit } from '../units.ts';
+import { MM_PER_YARD, type Unit } from '../units.ts';
 
 /**
  * Thread of a lockstitch (ISO 4915, class 301) for each length of seam: both threads together, 2.5 to 3 times it
@@ -12,7 +12,7 @@ const SPARE = 0.25;
 
 /** Whole metres or yards, up. */
 export const threadWords = (mm: number, unit: Unit): string =>
-  unit === 'cm' ? `${Math.ceil(mm / 1000)} m` : `${Math.ceil(mm / (36 * MM_PER_INCH))} yd`;
+  unit === 'cm' ? `${Math.ceil(mm / 1000)} m` : `${Math.ceil(mm / MM_PER_YARD)} yd`;
 
 /** Thread for a cap, mm: an estimate from the length of its seams. */
 export const threadFor = (seams: readonly SeamReport[]): number =>

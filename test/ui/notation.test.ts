@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { flatTopParameters } from '../../src/caps/flat-top/parameters.ts';
 import { skullParameters } from '../../src/caps/skull/parameters.ts';
+import { shoppingList } from '../../src/cloth/shopping.ts';
+import { defaultSpec } from '../../src/design/default-spec.ts';
 import { notationOf } from '../../src/ui/controls/notation.ts';
 import { priceNotation, squareNotation, thicknessNotation } from '../../src/ui/controls/stage-notations.ts';
 import { inches } from '../../src/units.ts';
@@ -41,6 +43,20 @@ describe('a number alone, where a ruler’s millimetres are asked for', () => {
 });
 
 describe('a price', () => {
+  it('is that of a yard where cloth is bought by the yard, 0.9144 m, and kept as that of a metre', () => {
+    const read = priceNotation.read('12', 'in');
+    expect(read.ok && Number(read.value)).toBeCloseTo(12 / 0.9144, 9);
+    expect(priceNotation.write(12 / 0.9144, 'in')).toBe('12.00');
+    expect(priceNotation.write(12 / 0.9144, 'cm')).toBe('13.12');
+    // A yard and a half at 12 a yard.
+    const cloths = {
+      ...defaultSpec.cloths,
+      outer: { ...defaultSpec.cloths.outer, price: read.ok ? Number(read.value) : null },
+    };
+    const own = { width: inches(44), length: inches(54) };
+    expect(shoppingList([], cloths, { outer: { own, common: [] } }, 'in').cost).toBeCloseTo(18, 9);
+  });
+
   it('is refused where it is larger than is kept', () => {
     expect(priceNotation.read('14,50', 'cm')).toEqual({ ok: true, value: 14.5 });
     expect(priceNotation.read('100001', 'cm').ok).toBe(false);

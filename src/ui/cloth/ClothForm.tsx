@@ -13,6 +13,7 @@ import { priceNotation, thicknessNotation } from '../controls/stage-notations.ts
 export const ClothForm = ({ cloth }: { readonly cloth: Cloth }) => {
   const nap = useStudio((s) => s.wish.cloths[cloth].nap);
   const alike = useStudio((s) => shrinksAlike(s.wish.cloths[cloth]));
+  const unit = useStudio((s) => s.wish.unit);
   const flat = cloth === 'stiffener';
   return (
     <>
@@ -50,7 +51,12 @@ export const ClothForm = ({ cloth }: { readonly cloth: Cloth }) => {
           <Measure field={`cloth.${cloth}.shrinkWidth`} label="Shrinks in width" notation={ratioNotation} />
         </>
       )}
-      <Measure field={`cloth.${cloth}.price`} label="Price a metre" notation={priceNotation} empty="clears" />
+      <Measure
+        field={`cloth.${cloth}.price`}
+        label={unit === 'cm' ? 'Price a metre' : 'Price a yard'}
+        notation={priceNotation}
+        empty="clears"
+      />
     </>
   );
 };

@@ -1,5 +1,13 @@
 /** Notations that only the stages Cloth and Paper use: they are fetched with them. */
-import { formatLength, formatThickness, inches, LARGEST, parseLength, type Unit } from '../../units.ts';
+import {
+  formatLength,
+  formatThickness,
+  inches,
+  LARGEST,
+  MM_PER_YARD,
+  parseLength,
+  type Unit,
+} from '../../units.ts';
 import { lengthNotation, type Notation } from './notation.ts';
 
 /** A number without a unit, with its fraction if it has one. */
@@ -31,13 +39,16 @@ export const thicknessNotation: Notation = {
   figures: (unit) => unit === 'cm',
 };
 
-/** A price in the user's own money. */
+/** What a shop's price is for, in metres. */
+const SOLD_BY: Readonly<Record<Unit, number>> = { cm: 1, in: MM_PER_YARD / 1000 };
+
+/** A price in the user's own money: of a metre, as it is kept, or of a yard. */
 export const priceNotation: Notation = {
-  write: (value) => Number(value).toFixed(2),
-  read: (text) => {
+  write: (value, unit) => (Number(value) * SOLD_BY[unit]).toFixed(2),
+  read: (text, unit) => {
     const price = LONE.test(text) ? Number(text.trim().replace(',', '.')) : Number.NaN;
     return price <= LARGEST
-      ? { ok: true, value: price }
+      ? { ok: true, value: price / SOLD_BY[unit] }
       : { ok: false, message: 'Type the price as a number, such as 14.50.' };
   },
   figures: () => true,
