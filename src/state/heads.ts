@@ -1,7 +1,8 @@
-import { nameFollowing } from '../design/cap-name.ts';
+import { freeName, nameFollowing } from '../design/cap-name.ts';
 import { cardOf, withCard } from '../design/head-cards.ts';
 import type { HeadSpec } from '../design/spec.ts';
 import { settle, wishing } from './actions.ts';
+import { savedName } from './shelved.ts';
 import { useStudio } from './studio.ts';
 
 const get = useStudio.getState;
@@ -18,8 +19,15 @@ export const takeHead = (head: HeadSpec): void => {
   settle();
   const { wish } = get();
   if (wish.head === head) return;
-  const cap = { ...wish.cap, name: nameFollowing(wish.cap.name, wish.head.name, head.name) };
+  const cap = { ...wish.cap, name: nameOn(head) };
   useStudio.setState({ ...wishing({ ...wish, head, cap }), typed: withoutHead() });
+};
+
+/** What the cap on the table is called on another head: a name that was never given has the first number that is free there. */
+const nameOn = ({ name }: HeadSpec): string => {
+  const { wish, shelf } = get();
+  const follows = nameFollowing(wish.cap.name, wish.head.name, name);
+  return follows === wish.cap.name ? follows : freeName(follows.replace(/ \d+$/, ''), shelf.map(savedName));
 };
 
 export const removeHead = (head: HeadSpec): void => {

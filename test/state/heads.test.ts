@@ -29,7 +29,8 @@ it('the head of a card is measured for the cap on the table, as one step of undo
   takeHead(heads[2]!);
   expect(now().wish.head).toBe(heads[2]);
   expect(now().good.head).toBe(heads[2]);
-  expect(now().wish.cap.name).toBe(`${heads[2]!.name}’s cap`);
+  // The demo has a cap of that head already.
+  expect(now().wish.cap.name).toBe(`${heads[2]!.name}’s cap 2`);
   expect(now().typed).toEqual({});
   undo();
   expect(now().wish).toBe(wish);
@@ -49,4 +50,17 @@ it('cards survive a reload; a damaged one goes alone; a removed one comes back b
   data.state.heads[1].readings = 'wide';
   kept.set('capwright', JSON.stringify(data));
   expect((await open()).now().heads).toEqual(heads.filter((_, i) => i !== 1));
+});
+
+it('a copy of one head’s cap taken up for another head is that one’s first, or its next', async () => {
+  const { now, takeHead } = await open();
+  const { copyCap } = await import('../../src/state/shelf.ts');
+  const card = (name: string) => now().heads.find((one) => one.name === name)!;
+  copyCap();
+  expect(now().wish.cap.name).toBe('Cornet’s cap 2');
+  // The demo has a hat of the drum’s, but no cap.
+  takeHead(card('Bass drum'));
+  expect(now().wish.cap.name).toBe('Bass drum’s cap');
+  takeHead(card('Euphonium'));
+  expect(now().wish.cap.name).toBe('Euphonium’s cap 2');
 });

@@ -8,6 +8,7 @@ import { Measure } from '../controls/Measure.tsx';
 import { lengthNotation } from '../controls/notation.ts';
 import { TextField } from '../controls/TextField.tsx';
 import { useUnread } from '../controls/use-unread.ts';
+import { FittedElsewhere } from '../head/FittedElsewhere.tsx';
 import { HeadCards } from '../head/HeadCards.tsx';
 import { WhatFitted } from '../head/WhatFitted.tsx';
 import { Figures, Said } from '../Said.tsx';
@@ -25,6 +26,7 @@ export const HeadStage = () => {
       <TextField field="head.name" label="Whose head" />
       <HeadCards />
       <WhatFitted />
+      <FittedElsewhere />
       <div data-measure="girth">
         <Measure
           field="head.girth"
