@@ -81,6 +81,16 @@ test('a fitting stays with the head card, and the next cap for that head starts 
   await expect(studio.getByText(/What fitted last/)).toHaveCount(0);
   await goTo(studio, 'Cap');
   await expect(typedField(studio, 'Ease')).toHaveValue(/^1\.9/);
+
+  // A third head takes the same cap up: what fitted another is said, and the usual offered.
+  await goTo(studio, 'Head');
+  await studio.getByText('Head cards', { exact: true }).click();
+  await studio.getByRole('button', { name: 'Euphonium', exact: true }).click();
+  await expect(studio.getByText('Ease 1.9 cm is what fitted Cornet; usual is 1.3 cm.')).toBeVisible();
+  await studio.getByRole('button', { name: 'Use what is usual' }).click();
+  await expect(studio.getByText(/is what fitted Cornet/)).toHaveCount(0);
+  await goTo(studio, 'Cap');
+  await expect(typedField(studio, 'Ease')).toHaveValue(/^1\.3/);
 });
 
 test('a head is kept as a card, and brought up to date when it is measured again', async ({ studio }) => {
@@ -147,7 +157,47 @@ test('all caps and heads are saved as a file, and added from it elsewhere', asyn
   await expect(other.getByText('This file was saved by a later Capwright')).toBeVisible();
   const [cap] = caps;
   await bring({ capwright, caps: [cap, { ...cap, wish: { ...cap.wish, version: 99 } }] });
-  await expect(other.getByText('Added 1 cap and 0 head cards. Left out')).toContainText('them: 1 cap.');
+  // The first is there already.
+  const said = other.getByText('Added 0 caps and 0 head cards. Left out');
+  await expect(said).toContainText('the shelf has the same: 1 cap.');
+  await expect(said).toContainText('saved them: 1 cap.');
+  await other.context().close();
+});
+
+test('one cap alone is handed over with its head’s card and its ticks, and those of the demo are not brought twice', async ({
+  studio,
+  browser,
+  baseURL,
+}) => {
+  await goTo(studio, 'Sewing');
+  await studio
+    .getByRole('checkbox', { name: /^Done: / })
+    .first()
+    .check();
+  await goTo(studio, 'Cap');
+  await capName(studio).fill('Canal cap');
+  await openShelf(studio);
+  const download = studio.waitForEvent('download');
+  await shelf(studio).getByRole('button', { name: 'Save Canal cap as a file' }).click();
+  expect((await download).suggestedFilename()).toMatch(/^Canal cap, .*\.json$/);
+  const file = await (await download).path();
+  const { caps, heads } = JSON.parse(readFileSync(file, 'utf8'));
+  expect(caps).toHaveLength(1);
+  expect(heads.map(({ name }: { readonly name: string }) => name)).toEqual(['Cornet']);
+
+  const other = await browser.newPage();
+  await other.goto(baseURL!);
+  await openShelf(other);
+  await other.getByText('Keep a copy elsewhere').click();
+  await other.getByLabel('Add from a file').setInputFiles(file);
+  await expect(other.getByText('Added 1 cap and 0 head cards.')).toBeVisible();
+  await shelf(other).getByRole('button', { name: 'Take Canal cap to the table' }).click();
+  await goTo(other, 'Sewing');
+  await expect(other.getByText(/^1 of \d+ done$/)).toBeVisible();
+  const all = other.waitForEvent('download');
+  await other.getByRole('button', { name: 'Save all as a file' }).click();
+  await other.getByLabel('Add from a file').setInputFiles(await (await all).path());
+  await expect(other.getByText('Left out, since the shelf has the same: 5 caps.')).toBeVisible();
   await other.context().close();
 });
 

@@ -5,7 +5,7 @@ import { defaultSpec } from '../design/default-spec.ts';
 import type { HeadSpec, Spec } from '../design/spec.ts';
 import { canBeSewn } from './derived.ts';
 import { decodeLay, type LayChoice } from './lay-choice.ts';
-import { decodeShelf, isCapId, nextId, type Shelved } from './shelved.ts';
+import { decodeCapTicks, decodeShelf, isCapId, nextId, type Shelved } from './shelved.ts';
 import { type Stage, stages } from './stage.ts';
 import type { Studio, Theme, Ticks } from './state.ts';
 import { decodeTyped, type Typed } from './typed.ts';
@@ -103,18 +103,13 @@ const restored = (data: Data, first: Studio): Restored => {
   };
 };
 
-/** More than any cap has steps. */
-const MOST_TICKS = 200;
-
 /** Of caps that are there: one that was removed cannot be brought back after a reload. */
 const decodeTicks = (data: unknown, caps: readonly number[]): Ticks =>
   Object.fromEntries(
     Object.entries(typeof data === 'object' && data !== null ? data : {}).flatMap(([id, ids]) =>
-      Array.isArray(ids) && caps.includes(Number(id)) ? [[id, ids.filter(isTick).slice(0, MOST_TICKS)]] : [],
+      caps.includes(Number(id)) ? [[id, decodeCapTicks(ids)]] : [],
     ),
   );
-
-const isTick = (id: unknown): id is string => typeof id === 'string' && id.length < 80;
 
 /** The wish itself if it can be sewn, else what could be last, else the demo. The wish keeps its own identity, so that it is drafted once. */
 export const lastGood = (wish: Spec, saved: unknown): Spec => {

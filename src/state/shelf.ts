@@ -7,7 +7,15 @@ import { putBack, settle, wishing } from './actions.ts';
 import { canBeSewn } from './derived.ts';
 import { lastGood, noticeOf, stylesKept } from './kept.ts';
 import { lastPress } from './last-press.ts';
-import { MOST_CAPS, nextId, type SavedCap, type Shelved, savedName } from './shelved.ts';
+import {
+  decodeCapTicks,
+  type FiledCap,
+  MOST_CAPS,
+  nextId,
+  type SavedCap,
+  type Shelved,
+  savedName,
+} from './shelved.ts';
 import type { Studio } from './state.ts';
 import { useStudio } from './studio.ts';
 
@@ -35,7 +43,7 @@ export const openShelved = (cap: Shelved): Promise<Opened> => {
   return now;
 };
 
-const readShelved = async (cap: Shelved): Promise<Opened> => {
+const readShelved = async (cap: SavedCap): Promise<Opened> => {
   await Promise.all(stylesKept(cap).map(fetchStyle));
   const { spec: wish, repaired } = decodeSpec(cap.wish);
   return { wish, good: !canBeSewn(wish) ? decodeSpec(cap.good).spec : wish, repaired };
@@ -91,17 +99,56 @@ export const removeFromShelf = (cap: Shelved): void => {
   useStudio.setState(({ shelf }) => ({ shelf: shelf.filter((one) => one !== cap) }));
 };
 
-/** Lays caps on the shelf that come from elsewhere, as many as there is room for. Gives how many found none. */
-export const addToShelf = (caps: readonly SavedCap[]): number => {
+/** What became of caps that came from elsewhere. */
+export interface Taken {
+  readonly added: number;
+  /** Left out, since they are there already. */
+  readonly known: number;
+  /** Left out, since the shelf is full. */
+  readonly roomless: number;
+}
+
+/** Lays caps on the shelf that come from elsewhere and are not there yet, as many as there is room for. */
+export const addToShelf = async (caps: readonly FiledCap[]): Promise<Taken> => {
   leaveTable();
-  const { shelf } = get();
-  const taken = caps.slice(0, Math.max(0, MOST_CAPS - shelf.length));
+  const met = new Set(await Promise.all([...get().shelf, onShelf()].map(likeness)));
+  const fresh: FiledCap[] = [];
+  for (const cap of caps) {
+    const like = await likeness(cap);
+    if (!met.has(like)) fresh.push(cap);
+    met.add(like);
+  }
+  const { shelf, ticks } = get();
+  const taken = fresh.slice(0, Math.max(0, MOST_CAPS - shelf.length));
   const first = freeId();
   const added = taken.map(({ wish, good }, i): Shelved => ({ id: first + i, wish, good }));
+  const done = Object.fromEntries(taken.map((cap, i) => [first + i, decodeCapTicks(cap.ticks)]));
   // Nothing added is no step of undo.
-  if (added.length > 0) useStudio.setState({ shelf: [...shelf, ...added] });
-  return caps.length - taken.length;
+  if (added.length > 0) useStudio.setState({ shelf: [...shelf, ...added], ticks: { ...ticks, ...done } });
+  return {
+    added: added.length,
+    known: caps.length - fresh.length,
+    roomless: fresh.length - taken.length,
+  };
 };
+
+/**
+ * What makes a cap the one it is: all that is wished of it but its paper and its unit, which are those of the table. One that is
+ * damaged, or whose style cannot be fetched, is known only by how it was written.
+ */
+const likeness = async (saved: SavedCap): Promise<string> => {
+  const read = await readShelved(saved).catch(() => null);
+  if (read === null || read.repaired.length > 0) return JSON.stringify(saved.wish);
+  const { head, cap, cloths } = read.wish;
+  return JSON.stringify([head, cap.style, cap.name, Object.entries(cap.values).sort(), cloths]);
+};
+
+/** A cap of the shelf, or that on the table, as a file holds it. */
+export const filed = ({ id, wish, good }: Shelved): FiledCap => ({
+  wish,
+  good,
+  ticks: get().ticks[id] ?? [],
+});
 
 const leaveTable = (): void => {
   putBack();

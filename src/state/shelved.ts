@@ -10,6 +10,11 @@ export interface SavedCap {
   readonly good: SavedSpec;
 }
 
+/** A cap as a file holds it: with the steps of its sewing that are done. Files of before have none. */
+export interface FiledCap extends SavedCap {
+  readonly ticks?: readonly string[];
+}
+
 /** A cap that lies on the shelf as it left the table. It is read when it is wanted: its style may not be there yet. */
 export interface Shelved extends SavedCap {
   /** Unlike that of any other cap; the later made, the larger. */
@@ -35,6 +40,15 @@ export const MOST_CAPS = 100;
 /** Reads a kept shelf, leaving out whatever is no cap at all. */
 export const decodeShelf = (data: unknown): readonly Shelved[] =>
   Array.isArray(data) ? data.filter(isShelved) : [];
+
+/** More than any cap has steps. */
+const MOST_TICKS = 200;
+
+/** Reads the ticks of one cap, leaving out whatever is none. */
+export const decodeCapTicks = (data: unknown): readonly string[] =>
+  Array.isArray(data) ? data.filter(isTick).slice(0, MOST_TICKS) : [];
+
+const isTick = (id: unknown): id is string => typeof id === 'string' && id.length < 80;
 
 /** Its name, which may be damaged: none then. */
 export const savedName = ({ wish }: SavedCap): string => {

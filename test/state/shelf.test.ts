@@ -77,7 +77,7 @@ describe('a cap taken from the shelf', () => {
       ...wish,
       cap: { ...wish.cap, values: { ...wish.cap.values, ease: 50_000 } },
     });
-    addToShelf([{ wish: wide, good: wide }]);
+    await addToShelf([{ wish: wide, good: wide }]);
     await takeToTable(now().shelf.at(-1)!);
     expect(now().wish.cap.values.ease).toBe(50_000);
     expect(canBeSewn(now().good)).toBe(true);
@@ -207,12 +207,13 @@ describe('a cap removed from the shelf', () => {
 describe('a damaged shelf', () => {
   it('says which caps had to be mended when they are taken to the table', async () => {
     const { now, takeToTable, addToShelf } = await open();
-    const whole = encodeSpec(now().wish);
+    const { wish } = now();
+    const whole = encodeSpec({ ...wish, cap: { ...wish.cap, name: 'Flugelhorn’s cap' } });
     const damaged = (changed: object) => ({
       wish: { ...whole, spec: { ...whole.spec, ...changed } as Spec },
       good: whole,
     });
-    addToShelf([damaged({ paper: 7 }), damaged({ head: { ...whole.spec.head, readings: [] } })]);
+    await addToShelf([damaged({ paper: 7 }), damaged({ head: { ...whole.spec.head, readings: [] } })]);
     const [paperless, headless] = now().shelf.slice(-2);
     await takeToTable(paperless!);
     expect(now().notice).toBeNull();
@@ -223,8 +224,9 @@ describe('a damaged shelf', () => {
   it('leaves a cap that a later version saved where it is, and says so', async () => {
     const { now, takeToTable, addToShelf } = await open();
     const { wish, capId } = now();
-    const later = { ...encodeSpec(wish), version: SPEC_VERSION + 1 };
-    addToShelf([{ wish: later, good: later }]);
+    const other = { ...wish, cap: { ...wish.cap, name: 'Flugelhorn’s cap' } };
+    const later = { ...encodeSpec(other), version: SPEC_VERSION + 1 };
+    await addToShelf([{ wish: later, good: later }]);
     await takeToTable(now().shelf.at(-1)!);
     expect(now().capId).toBe(capId);
     expect(now().notice).toMatch(/later/);
@@ -242,15 +244,83 @@ describe('a damaged shelf', () => {
   });
 });
 
+describe('a file of caps', () => {
+  const filedAll = async () => {
+    const { now, onShelf, filed } = await open();
+    return [...now().shelf, onShelf()].map(filed);
+  };
+
+  it('brings no cap that is there already, whether it has been read since or not, nor one in another unit', async () => {
+    const { now, takeToTable, putUnit, addToShelf } = await open();
+    const untouched = await filedAll();
+    const { capId } = now();
+    // Its usual values are filled in when it is read.
+    await takeToTable(now().shelf[0]!);
+    putUnit('in');
+    await takeToTable(now().shelf.find(({ id }) => id === capId)!);
+    const before = now().shelf;
+    expect(await addToShelf(untouched)).toEqual({ added: 0, known: 4, roomless: 0 });
+    expect(now().shelf).toBe(before);
+  });
+
+  it('brings a cap that differs in one measure from the one of its name, or is another head’s', async () => {
+    const { now, put, addToShelf, onShelf, filed } = await open();
+    put('cap.ease', 21);
+    const [eased] = [onShelf()].map(filed);
+    put('cap.ease', 12.7);
+    put('head.girth', 571);
+    const measured = filed(onShelf());
+    put('head.girth', 560);
+    expect(await addToShelf([eased!, measured, eased!])).toEqual({ added: 2, known: 1, roomless: 0 });
+    expect(
+      now()
+        .shelf.slice(-2)
+        .map(({ wish }) => wish.spec.cap.name),
+    ).toEqual(['Cornet’s cap', 'Cornet’s cap']);
+  });
+
+  it('carries the steps that are done, and one of before, which has none, is read all the same', async () => {
+    const { now, put, tick, ticksNow, addToShelf, takeToTable, onShelf, filed } = await open();
+    tick('cut', true);
+    tick('crown', true);
+    put('cap.name', 'Half sewn');
+    const cap = filed(onShelf());
+    put('cap.name', 'Mine');
+    const { ticks: _, ...old } = {
+      ...cap,
+      wish: { ...cap.wish, spec: { ...cap.wish.spec, unit: 'in' as const } },
+    };
+    await addToShelf([cap]);
+    await takeToTable(now().shelf.at(-1)!);
+    expect(now().wish.cap.name).toBe('Half sewn');
+    expect(ticksNow(now())).toEqual(['cut', 'crown']);
+    put('cap.name', 'Another');
+    await addToShelf([{ ...old, ticks: ['cut', 7, 'x'.repeat(90)] as readonly string[] }]);
+    expect(now().ticks[now().shelf.at(-1)!.id]).toEqual(['cut']);
+    put('cap.name', 'A third');
+    await addToShelf([
+      { wish: encodeSpec({ ...now().wish, cap: { ...now().wish.cap, name: 'Old' } }), good: old.good },
+    ]);
+    await takeToTable(now().shelf.at(-1)!);
+    expect(now().wish.cap.name).toBe('Old');
+    expect(ticksNow(now())).toEqual([]);
+  });
+});
+
 describe('a full shelf', () => {
   it('takes no more from a file, nor does any shelf from an empty one, and that is no step of undo', async () => {
     const { now, copyCap, addToShelf, past } = await open();
     const steps = () => past.getState().pastStates.length;
-    expect(addToShelf([])).toBe(0);
+    const { wish } = now();
+    const others = ['Flugelhorn’s cap', 'Soprano’s cap'].map((name) => {
+      const saved = encodeSpec({ ...wish, cap: { ...wish.cap, name } });
+      return { wish: saved, good: saved };
+    });
+    expect(await addToShelf([])).toEqual({ added: 0, known: 0, roomless: 0 });
     expect(steps()).toBe(0);
     while (now().shelf.length < 100) copyCap();
     const before = steps();
-    expect(addToShelf(now().shelf.slice(0, 2))).toBe(2);
+    expect(await addToShelf(others)).toEqual({ added: 0, known: 0, roomless: 2 });
     expect(steps()).toBe(before);
     expect(now().shelf).toHaveLength(100);
   });

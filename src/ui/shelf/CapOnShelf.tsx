@@ -1,7 +1,7 @@
 import { styleOf } from '../../caps/registry.ts';
 import type { Spec } from '../../design/spec.ts';
 import { meanGirth } from '../../head/girth.ts';
-import { removeFromShelf, takeToTable } from '../../state/shelf.ts';
+import { onShelf, removeFromShelf, takeToTable } from '../../state/shelf.ts';
 import { type Shelved, savedName } from '../../state/shelved.ts';
 import { useStudio } from '../../state/studio.ts';
 import { formatLength } from '../../units.ts';
@@ -9,6 +9,7 @@ import { focusHeading } from '../focus.ts';
 import { Figures } from '../Said.tsx';
 import { FormSketch } from '../sketches/FormSketch.tsx';
 import { useSketches, useSketchesOfTable } from '../sketches/use-sketches.ts';
+import { saveCap } from './save-caps.ts';
 import { useOpened } from './use-opened.ts';
 
 /** One cap of the shelf, and what can be done with it. */
@@ -32,6 +33,7 @@ export const CapOnShelf = ({ cap }: { readonly cap: Shelved }) => {
           >
             Take to the table
           </button>
+          <Save name={name} cap={() => cap} />
           <button
             type="button"
             aria-label={`Remove ${name} from the shelf`}
@@ -59,10 +61,19 @@ export const CapOnTable = () => {
         <h3>{nameOf(wish.cap.name)}</h3>
         <About spec={wish} />
         <p className="help">On the table.</p>
+        <p className="actions">
+          <Save name={nameOf(wish.cap.name)} cap={onShelf} />
+        </p>
       </div>
     </li>
   );
 };
+
+const Save = ({ name, cap }: { readonly name: string; readonly cap: () => Shelved }) => (
+  <button type="button" aria-label={`Save ${name} as a file`} onClick={() => saveCap(cap())}>
+    Save as a file
+  </button>
+);
 
 const nameOf = (name: string): string => (name.trim() === '' ? 'A cap without a name' : name);
 

@@ -1,12 +1,11 @@
 import { type ChangeEvent, useId, useState } from 'react';
 import { isLater } from '../../design/decode.ts';
-import { readShelf, writeShelf } from '../../design/shelf-file.ts';
+import { readShelf } from '../../design/shelf-file.ts';
 import { addHeads } from '../../state/heads.ts';
 import { addToShelf, onShelf } from '../../state/shelf.ts';
-import { isSavedCap } from '../../state/shelved.ts';
+import { type FiledCap, isSavedCap } from '../../state/shelved.ts';
 import { useStudio } from '../../state/studio.ts';
-import { hand } from '../hand.ts';
-import { today } from '../today.ts';
+import { saveCaps } from './save-caps.ts';
 
 /** The shelf and the head cards as a file, to keep elsewhere or to take to another device; and such a file brought back. */
 export const ShelfFiles = () => {
@@ -15,7 +14,7 @@ export const ShelfFiles = () => {
   const bring = async ({ target }: ChangeEvent<HTMLInputElement>) => {
     const file = target.files?.[0];
     if (!file) return;
-    say(added(await file.text()));
+    say(await added(await file.text()));
     // The same file can be brought again.
     target.value = '';
   };
@@ -27,7 +26,7 @@ export const ShelfFiles = () => {
         another device.
       </p>
       <p className="actions">
-        <button type="button" onClick={save}>
+        <button type="button" onClick={saveAll}>
           Save all as a file
         </button>
       </p>
@@ -42,30 +41,26 @@ export const ShelfFiles = () => {
   );
 };
 
-const save = (): void => {
+const saveAll = (): void => {
   const { shelf, heads } = useStudio.getState();
-  const caps = [...shelf, onShelf()].map(({ wish, good }) => ({ wish, good }));
-  hand(
-    new Blob([writeShelf({ caps, heads })], { type: 'application/json' }),
-    `Caps and heads, ${today()}.json`,
-  );
+  saveCaps([...shelf, onShelf()], heads, 'Caps and heads');
 };
 
 /** Adds what a file holds, and says what that was. */
-const added = (text: string): string => {
-  const file = readShelf(text, isSavedCap);
+const added = async (text: string): Promise<string> => {
+  const file = readShelf<FiledCap>(text, isSavedCap);
   if (file === null) return 'This file holds no caps of ours. Choose one that was saved here.';
   if (file === 'later')
     return 'This file was saved by a later Capwright: nothing was added. Reload the page first.';
-  const known = file.caps.filter(({ wish }) => !isLater(wish));
-  const later = file.caps.length - known.length;
-  const left = addToShelf(known);
+  const readable = file.caps.filter(({ wish }) => !isLater(wish));
+  const later = file.caps.length - readable.length;
+  const caps = await addToShelf(readable);
   const heads = addHeads(file.heads);
-  const caps = known.length - left;
   return [
-    `Added ${count(caps, 'cap')} and ${count(heads, 'head card')}.`,
+    `Added ${count(caps.added, 'cap')} and ${count(heads, 'head card')}.`,
+    caps.known > 0 ? `Left out, since the shelf has the same: ${count(caps.known, 'cap')}.` : '',
     later > 0 ? `Left out, since a later Capwright saved them: ${count(later, 'cap')}.` : '',
-    left > 0 ? `The shelf is full: ${count(left, 'cap')} found no room.` : '',
+    caps.roomless > 0 ? `The shelf is full: ${count(caps.roomless, 'cap')} found no room.` : '',
     heads < file.heads.length ? 'Cards whose name was there already were left as they are.' : '',
   ]
     .filter((part) => part !== '')
