@@ -383,7 +383,8 @@ test('the shopping list is copied as text', async ({ studio, context }) => {
   // The visor, nearly 18 cm from tip to tip, wants its sheet too: there are no widths that shops have.
   expect(text).toMatch(/\nStiffener: 50.0 cm wide: 0.2 m\n/);
   expect(text).toContain('Buttons: 2, 1.2 cm across');
-  expect(text).toMatch(/Thread: about \d+ m$/);
+  expect(text).toMatch(/\nThread: about \d+ m\n/);
+  expect(text).toMatch(/Stripes and checks are not matched.* one repeat more for each row of pieces/);
   // Another list has not been copied yet.
   await studio.getByLabel('Usable width').first().fill('90');
   await expect(studio.getByRole('button', { name: 'Copy the list' })).toBeVisible();

@@ -1,6 +1,7 @@
 import { lengthBought, toBuy } from '../../cloth/buying.ts';
 import type { ClothLay } from '../../cloth/cloth-lay.ts';
 import { layName } from '../../cloth/lay-name.ts';
+import { STRIPES } from '../../cloth/stripes.ts';
 import { useStudio } from '../../state/studio.ts';
 import { mm, ratio, words } from '../../words.ts';
 import { Figures, Said } from '../Said.tsx';
@@ -50,6 +51,7 @@ export const LayAnswer = ({ lay, unread }: Props) => {
           Some pieces are cut from one layer alone: open the cloth for them, or lay it single.
         </p>
       )}
+      <p className="help">{STRIPES}</p>
       {lay.left.length > 0 && <NoRoom lay={lay} />}
     </div>
   );

@@ -8,6 +8,7 @@ import {
   type ShoppingList,
   shoppingList,
 } from '../../cloth/shopping.ts';
+import { STRIPES } from '../../cloth/stripes.ts';
 import { threadWords } from '../../cloth/thread.ts';
 import { clothNames } from '../../drawing/cut-words.ts';
 import { useStudio } from '../../state/studio.ts';
@@ -91,7 +92,9 @@ export const Shopping = () => {
           </li>
         )}
       </ul>
-      <p className="help">A shop’s cloth shrinks and is cut askew: when in doubt, the next step up.</p>
+      <p className="help">
+        A shop’s cloth shrinks and is cut askew: when in doubt, the next step up. {STRIPES}
+      </p>
       <div className="actions">
         <button type="button" onClick={() => void putOnClipboard()}>
           {copied === true ? 'Copied' : 'Copy the list'}

@@ -2,6 +2,7 @@ import { lengthBought, toBuy } from '../../cloth/buying.ts';
 import { capsInWords } from '../../cloth/cap-names.ts';
 import type { LayCap } from '../../cloth/lay-wish.ts';
 import type { ClothNeed, NeededNotion, ShoppingList } from '../../cloth/shopping.ts';
+import { STRIPES } from '../../cloth/stripes.ts';
 import { threadWords } from '../../cloth/thread.ts';
 import { clothNames } from '../../drawing/cut-words.ts';
 import { formatLength, type Unit } from '../../units.ts';
@@ -24,5 +25,6 @@ export const shoppingText = (list: ShoppingList, caps: readonly LayCap[], unit: 
     ...list.notions.map((notion) => notionWords(notion, unit)),
     `Thread: about ${threadWords(list.thread, unit)}`,
     ...(list.cost === null ? [] : [`Cloth with a price: ${list.cost.toFixed(2)}`]),
+    STRIPES,
   ].join('\n');
 };
