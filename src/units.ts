@@ -37,6 +37,12 @@ export const formatLength = (mm: number, unit: Unit, format: LengthFormat = {}):
 export const formatThickness = (mm: number, unit: Unit): string =>
   unit === 'cm' ? `${+mm.toFixed(2)} mm` : formatLength(mm, unit, { decimals: 3 });
 
+/** A seam allowance, mm, as it was chosen: 1/4 in is "0.64 cm", and 10 mm is "1.0 cm". */
+export const formatAllowance = (mm: number, unit: Unit): string => {
+  const tenths = unit === 'in' || Math.abs(mm - Math.round(mm)) < 0.005;
+  return formatLength(mm, unit, { finer: !tenths });
+};
+
 /** A row of lengths, mm, as `parseRow` reads it back: parted by semicolons, with the unit once at the end. */
 export const formatRow = (row: readonly number[], unit: Unit, format: LengthFormat = {}): string => {
   const text = row.map((mm) => formatLength(mm, unit, { ...format, bare: true })).join('; ');

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  formatAllowance,
   formatAngle,
   formatFraction,
   formatLength,
@@ -405,4 +406,13 @@ describe('a part of one', () => {
     );
     expect(parseRatio(formatRatio(0.005, { bare: true }))).toMatchObject({ ratio: 0.005 });
   });
+});
+
+it('an allowance reads on paper and in the guide as it does beside its slider: inches in sixteenths', () => {
+  // 20 mm = 0.787 in, between 25/32 and 13/16: nearest of the sixteenths is 12.6, that is 13/16.
+  expect(formatAllowance(20, 'in')).toBe('13/16 in');
+  expect(formatAllowance(20, 'in')).toBe(formatLength(20, 'in'));
+  // In centimetres a quarter inch is not a tenth: it keeps the second decimal.
+  expect(formatAllowance(6.35, 'cm')).toBe('0.64 cm');
+  expect(formatAllowance(10, 'cm')).toBe('1.0 cm');
 });

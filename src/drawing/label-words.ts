@@ -1,7 +1,7 @@
 import { FOLD_EDGE } from '../pattern/fold-edge.ts';
 import type { Allowances } from '../pattern/pattern.ts';
 import type { Piece, SeamKind } from '../pattern/piece.ts';
-import { formatLength, type Unit } from '../units.ts';
+import { formatAllowance, formatLength, type Unit } from '../units.ts';
 import { say } from '../words.ts';
 import { cutWords } from './cut-words.ts';
 
@@ -60,17 +60,11 @@ const allowanceWords = (piece: Piece, allowances: Allowances, unit: Unit): strin
   const kinds = [...new Set(piece.outline.filter((e) => e.name !== FOLD_EDGE).map((e) => e.kind))];
   const added = kinds.filter((k): k is Exclude<SeamKind, 'none'> => k !== 'none' && allowances[k] > 0);
   if (added.length === 0) return 'No seam allowance: cut on the line';
-  const widths = [...new Set(added.map((k) => allowanceLength(allowances[k], unit)))];
+  const widths = [...new Set(added.map((k) => formatAllowance(allowances[k], unit)))];
   const elsewhere = added.length < kinds.length ? ', none elsewhere' : '';
   if (widths.length === 1) return `Seam allowance ${widths[0]} included${elsewhere}`;
-  const each = added.map((k) => `${seamNames[k]} ${allowanceLength(allowances[k], unit)}`);
+  const each = added.map((k) => `${seamNames[k]} ${formatAllowance(allowances[k], unit)}`);
   return `Seam allowance included: ${each.join(', ')}${elsewhere}`;
-};
-
-/** A width as it was chosen: 1/4 in is 0.64 cm, and 10 mm is 1.0 cm. */
-const allowanceLength = (mm: number, unit: Unit): string => {
-  const tenths = unit === 'cm' && Math.abs(mm - Math.round(mm)) < 0.005;
-  return formatLength(mm, unit, { finer: !tenths });
 };
 
 const MONTHS = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
