@@ -29,7 +29,7 @@ interface CrownWish {
 }
 
 const clothOf = { shell: 'outer', lining: 'lining' } as const;
-const STEM_NOTE: Words = words`Stem: of a strip ${mm(STEM.length)} long and ${mm(STEM.width)} wide sew a loop, turn it, and catch its ends in the middle of the top before the lining goes in.`;
+const STEM_NOTE: Words = words`Stem: of a strip ${mm(STEM.length)} long and ${mm(STEM.width)} wide sew a loop, turn it, and catch its ends in the middle of the top before the band goes on.`;
 
 export const beretCrown = (values: BeretValues, wish: CrownWish): BeretCrown =>
   crowns[values.beretCrown](values, wish);

@@ -1,6 +1,7 @@
 import type { Figure, Piece } from '../../pattern/piece.ts';
 import { exactMm, mm, radians, type Words, words } from '../../words.ts';
 import { allowancesOf } from '../parts/seams/allowances.ts';
+import { stiffenerInside } from '../parts/stiffener-inside.ts';
 import { turnedIn } from '../parts/sweatband/turned-in.ts';
 import { tipFact } from '../parts/tip/tip-facts.ts';
 import { narrowingLayers, narrowingStrips } from '../parts/tipped-crown/narrowing-layers.ts';
@@ -78,7 +79,7 @@ const draftPillbox = (values: PillboxValues, head: Head): CapDraft => {
 };
 
 const bodyNotes = {
-  stiffener: words`Stiffener is cut on the stitch line, without allowance.`,
+  stiffener: words`${stiffenerInside}.`,
   interlining: words`Interlining is cut on the stitch line, without allowance.`,
 } as const satisfies Readonly<Record<string, Words>>;
 

@@ -4,6 +4,7 @@ import { between, type Point, point } from '../../../geometry/point.ts';
 import type { SlopeShape } from '../../../geometry/slope-shape.ts';
 import type { Cut, Notch, Piece, PieceMark } from '../../../pattern/piece.ts';
 import { mm, count as number, type Words, words } from '../../../words.ts';
+import { stiffenerInside } from '../stiffener-inside.ts';
 import { brimFigures } from './brim-figures.ts';
 import type { BrimSlope } from './brim-slope.ts';
 import type { BrimMake } from './parameters.ts';
@@ -109,16 +110,11 @@ const endMarks = ({ section, shape, symmetric, count }: BrimPieceWish): readonly
 /** From an end to the middle of its word, along the inner edge, mm. */
 const END_WORD = 14;
 
-/** A stiffener ends so far inside the stitch line, mm (common practice: 1 to 2). */
-const CLEAR = 2;
-
 const notesOf = ({ make, slope, section, symmetric, count }: BrimPieceWish): readonly Words[] => [
   ...(make.brimBody === 'one' || make.brimBody === 'two'
     ? [words`Interlining is cut on the stitch line, without allowance.`]
     : []),
-  ...(make.brimBody === 'stiffener'
-    ? [words`Stiffener is cut ${mm(CLEAR)} inside the stitch line all round, its ends laid edge to edge.`]
-    : []),
+  ...(make.brimBody === 'stiffener' ? [words`${stiffenerInside}, its ends laid edge to edge.`] : []),
   ...(symmetric && section.paired && count === 2
     ? [words`Either end goes to the centre front, the other to the centre back.`]
     : []),
