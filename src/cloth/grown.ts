@@ -44,7 +44,7 @@ const washNotes = (growth: Growth): readonly Words[] => {
   if (same(growth, NO_GROWTH)) return [];
   const [along, across] = [1 - 1 / growth.along, 1 - 1 / growth.across];
   return [
-    words`Larger by what the first wash takes: ${ratio(along)} along the grain, ${ratio(across)} across.`,
+    words`Larger by what the first wash or steaming takes: ${ratio(along)} along the grain, ${ratio(across)} across.`,
   ];
 };
 

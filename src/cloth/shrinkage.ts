@@ -18,6 +18,12 @@ export const growthOf = ({ washed, shrinkLength, shrinkWidth }: Shrinkage): Grow
 export const washGrowth = (spec: Shrinkage): Growth =>
   spec.washed ? growthOf({ ...spec, washed: false }) : NO_GROWTH;
 
+/** By how much more one of two cloths shrinks than the other, along or across, whichever is more: parts of one. */
+export const shrinkageApart = (one: Shrinkage, other: Shrinkage): number => {
+  const [a, b] = [growthOf(one), growthOf(other)];
+  return Math.max(Math.abs(1 / a.along - 1 / b.along), Math.abs(1 / a.across - 1 / b.across));
+};
+
 /** Whether the wash takes as much along as across, so that it does not matter how a piece lies. Washed cloth has shrunk already. */
 export const shrinksAlike = (spec: Shrinkage): boolean => {
   const { along, across } = growthOf(spec);

@@ -19,6 +19,10 @@ const byKind: Readonly<Record<string, Needle>> = {
   tweed: universal('90/14'),
   melton: universal('90/14'),
   felt: universal('90/14'),
+  'boiled-wool': universal('90/14'),
+  velvet: universal('80/12'),
+  silk: universal('70/10'),
+  brocade: universal('80/12'),
   denim: { size: '100/16', point: 'jeans' },
   canvas: { size: '100/16', point: 'jeans' },
 };

@@ -21,7 +21,7 @@ const SHARP = 80;
 export const clipsFor = (length: number): number =>
   length / (2 * Math.PI) < SHARP ? CLIPS.sharp : CLIPS.gentle;
 
-const heavy = ['tweed', 'melton', 'felt', 'wide-corduroy'];
+const heavy = ['tweed', 'melton', 'boiled-wool', 'felt', 'wide-corduroy'];
 
 /** The stitch for a plain seam in some cloths: longer in heavy wool. */
 export const seamStitch = (cloths: readonly ClothSpec[]): number =>
