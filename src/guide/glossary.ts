@@ -10,7 +10,9 @@ const term = (word: string, found: RegExp, meaning: string): Term => ({ word, fo
 
 export const glossary: readonly Term[] = [
   term('grain', /\bgrain\b/i, 'The way the long threads run, along the woven edge of the cloth.'),
-  term('nap', /\bnap\b/i, 'A pile or a print that looks right one way up only.'),
+  term('nap', /\bnap\b/i, 'Hair that lies one way, so that the cloth looks right one way up only.'),
+  term('pile', /\bpile\b/i, 'Short threads that stand up from the cloth.'),
+  term('press cloth', /\bpress cloth\b/i, 'A thin cloth laid between the iron and the work.'),
   term('right side', /\bright sides?\b/i, 'The face of the cloth that is seen when it is worn.'),
   term('wrong side', /\bwrong sides?\b/i, 'The back of the cloth, which is hidden.'),
   term('allowance', /\ballowances?\b/i, 'The strip of cloth between the seam and the cut edge.'),

@@ -1,4 +1,5 @@
 import { words } from '../words.ts';
+import { pressWords } from './care.ts';
 import type { Sort } from './sort.ts';
 import { type Phase, phases, type Step, type Thing } from './step.ts';
 import { backStrapSteps, bandTopSteps, elasticCasingSteps, ringSteps, tieSteps } from './steps/band.ts';
@@ -6,7 +7,7 @@ import { brimEdgeSteps, brimInnerSteps, brimSideSteps } from './steps/brim.ts';
 import { casingOnSteps } from './steps/casing.ts';
 import { brimEdgeLastSteps, facingSteps, lowerEdgeSteps, turnSteps } from './steps/close.ts';
 import { goreSteps, sideSteps, tipSteps } from './steps/crown.ts';
-import { bindingSteps, eyeletSteps, stemSteps, tapeSteps } from './steps/crown-extras.ts';
+import { bindingSteps, eyeletSteps, neatenSteps, stemSteps, tapeSteps } from './steps/crown-extras.ts';
 import { finishSteps, strapSteps } from './steps/finish.ts';
 import { interlineSteps } from './steps/interline.ts';
 import { brimOnSteps, innerBandOnSteps, liningInSteps, otherSteps, visorOnSteps } from './steps/join.ts';
@@ -68,7 +69,10 @@ const around: Readonly<Record<Phase, readonly [Extra, Extra]>> = {
   prepare: [prepareSteps, none],
   interline: [interlineSteps, none],
   visor: [none, none],
-  crown: [eyeletSteps, (work) => [...tapeSteps(work), ...stemSteps(work)]],
+  crown: [
+    (work) => [...neatenSteps(work), ...eyeletSteps(work)],
+    (work) => [...tapeSteps(work), ...stemSteps(work)],
+  ],
   band: [none, elasticCasingSteps],
   lining: [none, none],
   join: [none, none],
@@ -88,7 +92,7 @@ export const guideOf = (work: Work): Guide => {
     const sewn = groups.filter((group) => group.phase === phase);
     return [...before(work), ...sewn.flatMap((group) => rules[group.sort](work, group)), ...after(work)];
   });
-  const steps = withFirstSeam(work, written);
+  const steps = withPressing(work, withFirstSeam(written));
   return {
     steps,
     tools: toolsFor(work, steps),
@@ -98,22 +102,24 @@ export const guideOf = (work: Work): Guide => {
 };
 
 /** What holds for every seam is said at the first. */
-const withFirstSeam = ({ cloths }: Work, steps: readonly Step[]): readonly Step[] => {
+const withFirstSeam = (steps: readonly Step[]): readonly Step[] => {
   const first = steps.findIndex(({ seams }) => seams.length > 0);
   return steps.map((step, i) =>
     i !== first
       ? step
       : {
           ...step,
-          words: [
-            ...step.words,
-            words`Start and end each seam with a few stitches back.`,
-            ...(cloths.outer.nap
-              ? [words`Press from the wrong side, on a towel: an iron crushes the nap.`]
-              : []),
-          ],
+          words: [...step.words, words`Start and end each seam with a few stitches back.`],
           cautions: [...step.cautions, words`Take each pin out before the needle comes to it.`],
         },
+  );
+};
+
+/** What holds for every pressing is said where an iron is first at hand. */
+const withPressing = (work: Work, steps: readonly Step[]): readonly Step[] => {
+  const first = steps.findIndex(({ id, phase }) => id === 'wash' || phase !== 'prepare');
+  return steps.map((step, i) =>
+    i !== first ? step : { ...step, words: [...step.words, ...pressWords(work)] },
   );
 };
 

@@ -1,4 +1,5 @@
 import type { ClothSpec } from '../cloth/cloth.ts';
+import type { Cloth } from '../pattern/piece.ts';
 import type { EdgeUse } from '../pattern/seam.ts';
 import type { SeamReport } from '../pattern/seam-check.ts';
 import { mm, type Quantity, type Words, words } from '../words.ts';
@@ -16,6 +17,8 @@ export const nameOf = (work: Work, id: string): string => spoken(pieceOf(work, i
 /** The same without which of them it is: "Side band, front" is a side band. */
 export const plainName = (work: Work, id: string): string =>
   (pieceOf(work, id)?.name ?? id).toLowerCase().split(', ')[0]!;
+
+export const clothWord = (cloth: Cloth): string => (cloth === 'outer' ? 'outer cloth' : cloth);
 
 /** "a", "a and b", "a, b and c". */
 export const listed = (names: readonly string[]): string =>
@@ -37,6 +40,10 @@ const several: Readonly<Record<string, string>> = {
   'edge of the opening': 'edges of the opening',
 };
 
+/** Which side of a seam a piece is on. */
+export const sideOf = ({ seam }: SeamReport, piece: string | undefined): 'a' | 'b' =>
+  seam.a.some((use) => use.piece === piece) ? 'a' : 'b';
+
 /** The notches that lie in some seams. */
 export const notchesIn = (work: Work, reports: readonly SeamReport[]): readonly MarkUse[] => {
   const used = new Set(usesOf(reports).map(({ piece, edge }) => `${piece} ${edge}`));
@@ -50,11 +57,19 @@ export const notchesIn = (work: Work, reports: readonly SeamReport[]): readonly 
   );
 };
 
-/** "Match the centre front, the sides and the seams." Nothing where there is no notch. */
-export const matchWords = (marks: readonly MarkUse[]): readonly Words[] => {
-  const names = [...new Set(marks.map(({ name }) => several[name] ?? name))];
+/**
+ * "Match the centre front, sides and seams." Nothing where there is no notch. A ring is walked from the centre back:
+ * where both sides have a seam there instead of a notch, "back seams" too.
+ */
+export const matchWords = (marks: readonly MarkUse[], report?: SeamReport): readonly Words[] => {
+  const named = [...new Set(marks.map(({ name }) => several[name] ?? name))];
+  const names = [...named, ...(!named.includes('centre back') && meetsInSeams(report) ? ['back seams'] : [])];
   return names.length === 0 ? [] : [words`Match the ${listed(names)}.`];
 };
+
+/** Whether both sides of a ring begin with the end of an edge. */
+const meetsInSeams = (report: SeamReport | undefined): boolean =>
+  report?.seam.ring === true && [report.seam.a, report.seam.b].every(([first]) => !first?.from);
 
 /** The marks of a name on some pieces. */
 export const marksNamed = (work: Work, ids: readonly string[], name: string): readonly MarkUse[] =>

@@ -1,4 +1,5 @@
-import { formatLength, MM_PER_INCH, type Unit } from '../units.ts';
+import { formatAllowance, formatLength, MM_PER_INCH, type Unit } from '../units.ts';
+import { pressedHow } from './care.ts';
 import { plainName } from './said.ts';
 import type { Step } from './step.ts';
 import type { Work } from './work.ts';
@@ -18,7 +19,8 @@ const SEAMS = {
 } as const;
 
 /** How machine and iron are set for a step. Machines count stitches in mm, also where lengths are in inches. */
-export const settingLines = (work: Work, { settings }: Step, unit: Unit): readonly SettingLine[] => {
+export const settingLines = (work: Work, { settings, pieces }: Step, unit: Unit): readonly SettingLine[] => {
+  const how = pressedHow(work, pieces);
   const { needle, stitch, allowance, press, topstitch, trade } = settings;
   const lines: (SettingLine | false)[] = [
     needle !== undefined && {
@@ -26,14 +28,14 @@ export const settingLines = (work: Work, { settings }: Step, unit: Unit): readon
       value: `${needle.size}${needle.point === 'jeans' ? ', jeans point' : ''}`,
     },
     stitch !== undefined && { name: 'Stitch', value: stitchWords(stitch, unit) },
-    allowance !== undefined && { name: 'Allowance', value: allowanceWords(allowance, unit) },
+    allowance !== undefined && { name: 'Allowance', value: formatAllowance(allowance, unit) },
     topstitch !== undefined && {
       name: 'Topstitch',
       value: `${formatLength(topstitch, unit)} away`,
     },
     press !== undefined && {
       name: 'Press',
-      value: press === 'open' ? 'open' : `to the ${plainName(work, press.towards)}`,
+      value: `${press === 'open' ? 'open' : `to the ${plainName(work, press.towards)}`}${how === null ? '' : `, ${how}`}`,
     },
     trade !== undefined && {
       name: 'In the trade',
@@ -46,9 +48,3 @@ export const settingLines = (work: Work, { settings }: Step, unit: Unit): readon
 /** "2.5 mm", and for those who count, "2.5 mm, 10 to the inch". */
 const stitchWords = (mm: number, unit: Unit): string =>
   unit === 'cm' ? `${mm} mm` : `${mm} mm, ${Math.round(MM_PER_INCH / mm)} to the inch`;
-
-/** A width as it was chosen: 1/4 in is 0.64 cm, and 10 mm is 1.0 cm. */
-const allowanceWords = (mm: number, unit: Unit): string => {
-  const tenths = unit === 'cm' && Math.abs(mm - Math.round(mm)) < 0.005;
-  return formatLength(mm, unit, { finer: !tenths });
-};

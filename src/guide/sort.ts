@@ -44,7 +44,7 @@ const phaseOf: Readonly<Record<Sort, Phase>> = {
   tip: 'crown',
   gore: 'crown',
   side: 'crown',
-  binding: 'crown',
+  binding: 'band',
   backStrapEdge: 'band',
   tieEdge: 'band',
   bandBack: 'band',

@@ -73,6 +73,8 @@ export interface Step {
   readonly show: Show;
   /** Which sides of two pieces lie on each other. */
   readonly facing: 'right' | 'wrong';
+  /** Which side of its seam the words lay on the other; null where they do not say. */
+  readonly onTop: 'a' | 'b' | null;
   /** Our own estimate, minutes, for a quick hand and for a careful one. */
   readonly minutes: readonly [number, number];
 }
@@ -90,6 +92,7 @@ export const step = (said: StepWords): Step => ({
   held: [],
   settings: {},
   facing: 'right',
+  onTop: null,
   minutes: [4, 8],
   ...said,
 });

@@ -4,7 +4,8 @@ import type { Cloth } from '../pattern/piece.ts';
 import type { EdgeUse } from '../pattern/seam.ts';
 import type { SeamReport } from '../pattern/seam-check.ts';
 import { mm, type Words, words } from '../words.ts';
-import { clothsCut, type Work } from './work.ts';
+import { shrinkerOf } from './care.ts';
+import { clothsWorn, type Work } from './work.ts';
 
 /** Less than this is not read off a tape, mm. */
 const READ = 0.5;
@@ -28,19 +29,26 @@ const taken = ({ pattern, cutting }: Work, uses: readonly EdgeUse[]): number => 
   }, 0);
 };
 
-/** "54.6 cm long", or "56.2 cm long now, 54.6 cm after the wash". */
+/** "54.6 cm long", or "56.2 cm long now, 54.6 cm after the wash", or after the steaming. */
 export const soLong = (work: Work, report: SeamReport, side: 'a' | 'b', how: 'long' | 'round'): Words => {
   const now = whileSewn(work, report)[side];
   const then = report[side];
   return Math.abs(now - then) < READ
     ? words`${mm(then)} ${how}`
-    : words`${mm(now)} ${how} now, ${mm(then)} after the wash`;
+    : words`${mm(now)} ${how} now, ${mm(then)} after the ${shrinkerOf(work)}`;
 };
 
 /** Whether both sides are as long as each other while they are sewn, as they are in the finished cap. */
 export const isEven = (work: Work, report: SeamReport): boolean => {
   const { a, b } = whileSewn(work, report);
   return report.seam.ease === 0 && Math.abs(a - b) < READ;
+};
+
+/** Which side has still to shrink by more than the other; null where neither has. */
+export const fullerSide = (work: Work, report: SeamReport): 'a' | 'b' | null => {
+  const now = whileSewn(work, report);
+  const more = now.a - report.a - (now.b - report.b);
+  return Math.abs(more) < READ ? null : more > 0 ? 'a' : 'b';
 };
 
 /** Both lengths of a seam, or of each of so many alike, as a check; what is longer by a little is eased in. */
@@ -55,7 +63,7 @@ export const lengthCheck = (work: Work, report: SeamReport, count = 1): Words =>
   if (Math.abs(now.a - a) < READ && Math.abs(now.b - b) < READ)
     return words`${one} is ${mm(a)} long, the other ${mm(b)}. Ease the longer one in.`;
   const then = seam.ease === 0 ? words`both are ${mm(a)}` : words`they are ${mm(a)} and ${mm(b)}`;
-  return words`${one} is ${mm(now.a)} long now, the other ${mm(now.b)}. Ease the longer one in. After the wash ${then}.`;
+  return words`${one} is ${mm(now.a)} long now, the other ${mm(now.b)}. Ease the longer one in. After the ${shrinkerOf(work)} ${then}.`;
 };
 
 /** What the tape must read when the cap is done. */
@@ -64,10 +72,11 @@ export const girthCheck = (work: Work): Words =>
 
 /** The cloths that are sewn larger than they will be, since their first wash is still to come. */
 export const cutLarger = (work: Work): readonly Cloth[] =>
-  clothsCut(work).filter((name) => {
+  clothsWorn(work).filter((name) => {
     const { along, across } = growthOf(work.cloths[name]);
-    return (name === 'outer' || name === 'lining') && (along > 1 || across > 1);
+    return along > 1 || across > 1;
   });
 
 /** What is said after a length of the finished cap that it does not have yet. */
-export const afterWash = (work: Work): string => (cutLarger(work).length > 0 ? ' after its first wash' : '');
+export const afterWash = (work: Work): string =>
+  cutLarger(work).length > 0 ? ` after its first ${shrinkerOf(work)}` : '';

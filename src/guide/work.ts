@@ -62,5 +62,9 @@ export const clothsCut = ({ pattern }: Pick<Work, 'pattern'>): readonly Cloth[] 
   ...new Set(pattern.pieces.flatMap(({ cuts }) => cuts.map(({ cloth }) => cloth))),
 ];
 
+/** Those of them that are seen or lie against the head. */
+export const clothsWorn = (work: Pick<Work, 'pattern'>): readonly Cloth[] =>
+  clothsCut(work).filter((cloth) => cloth === 'outer' || cloth === 'lining');
+
 /** Whether a lining, a facing or a second hat lies inside the crown. */
 export const isLined = (work: Pick<Work, 'pattern'>): boolean => piecesOfPart(work, 'lining').length > 0;

@@ -98,6 +98,7 @@ const cloths: readonly Cloths[] = [
     stiffener: 'visor-sheet',
   }),
   clothsOf({ outer: 'fine-corduroy', lining: 'poplin', interlining: 'canvas', stiffener: 'buckram' }),
+  clothsOf({ outer: 'felt', lining: 'silk', interlining: 'woven-fusible', stiffener: 'visor-sheet' }),
 ];
 
 /**

@@ -118,6 +118,11 @@ const rows = ({ cap, step }: Told): Sets => step.rows.map((row) => [shownAt(cap,
 const fromStiffener = ({ cap, step }: Told): Sets =>
   step.rows.map((row) => [levelFrom(cap, row, edgeOf(cap, 'stiffener', 'inner'))]);
 
+/** The same from the visor's stitch line. */
+const stitchFromStiffener = ({ cap }: Told): Sets => [
+  [levelFrom(cap, { piece: 'visor', edge: 'inner', at: 0 }, edgeOf(cap, 'stiffener', 'inner'))],
+];
+
 const stiffenerInside = ({ cap }: Told): Sets => {
   const cover = cap.draft.pattern.pieces.some(({ id }) => id === 'visorUnder') ? 'visorUnder' : 'visor';
   const line = flatten(edgeOf(cap, cover, 'outer'), 0.005);
@@ -231,6 +236,14 @@ const sentences: readonly (readonly [string, (told: Told) => Sets])[] = [
   ['Stay half a presser foot from the stiffener: #.', fromStiffener],
   ['Stay on the stitch line, # from the stiffener.', fromStiffener],
   ['Clip the allowance of the … every #, so that it opens round the curve.', clips],
+  // Two millimetres, in the middle of what is usual for visors: common practice.
+  ['Cut the stiffener # inside the stitch line, so that the needle passes beside it.', one(2)],
+  ['Take a narrow foot: the stitch line runs # from the stiffener.', stitchFromStiffener],
+  // Four inches: common practice.
+  [
+    'A brim of more than # droops: run millinery wire along the seam inside, or choose a stiffener.',
+    one(101.6),
+  ],
   ['Clip the visor’s allowance every #, so that it follows the edge.', one(SHARP)],
   ['Clip the brim’s allowance every #.', one(GENTLE)],
   // A quarter inch: common practice.
@@ -250,7 +263,20 @@ const sentences: readonly (readonly [string, (told: Told) => Sets])[] = [
   ],
 ];
 
-const known = sentences.map(
+/** What is not washed is made smaller by steam. */
+const steamed: typeof sentences = sentences
+  .filter(([pattern]) => pattern.includes('wash'))
+  .map(([pattern, sets]) => [
+    pattern.replaceAll('Do not wash', 'Do not steam').replaceAll('wash', 'steaming'),
+    sets,
+  ]);
+
+/** Felt has no grain. */
+const grainless: typeof sentences = steamed
+  .filter(([pattern]) => pattern.includes('along the grain'))
+  .map(([pattern, sets]) => [pattern.replace('along the grain', 'in length'), sets]);
+
+const known = [...sentences, ...steamed, ...grainless].map(
   ([pattern, sets]) =>
     [new RegExp(`^${pattern.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replaceAll('…', '.*')}$`), sets] as const,
 );

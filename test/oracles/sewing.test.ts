@@ -99,7 +99,7 @@ describe('the order in which the trade sews (common practice)', () => {
 describe('stitches and distances', () => {
   test('are those of the usual charts: seams 10 to 12 to the inch, 1.5 mm to reinforce, 3 to 3.5 mm to topstitch, 4 to 5 mm to baste (common practice)', () => {
     for (const { guide, work } of caps) {
-      const heavy = ['tweed', 'melton'].includes(work.cloths.outer.kind);
+      const heavy = ['tweed', 'melton', 'felt'].includes(work.cloths.outer.kind);
       for (const { title, settings, id } of guide.steps) {
         const { stitch } = settings;
         if (stitch === undefined) continue;

@@ -15,6 +15,8 @@ export interface Shown {
   readonly seams: readonly string[];
   /** Which sides of two pieces lie on each other. */
   readonly facing: 'right' | 'wrong';
+  /** Which side of the seam lies on the other; null where the drawing may choose. */
+  readonly onTop: 'a' | 'b' | null;
   readonly press: 'open' | { readonly towards: string } | null;
   readonly topstitched: boolean;
   /** Rows of stitches that are sewn on the pieces. */

@@ -54,6 +54,7 @@ const sewing = (shown: Shown, pattern: Pattern): readonly (readonly Picture[])[]
     pattern.allowances,
     { width: STEP_WIDTH, height: PIECES },
     shown.facing,
+    shown.onTop,
   );
   const [below, above] = [nameIn(pattern, picture.below), nameIn(pattern, picture.above)];
   const words =

@@ -42,9 +42,10 @@ export const together = (
   allowances: Allowances,
   room: Size,
   facing: 'right' | 'wrong' = 'right',
+  onTop: 'a' | 'b' | null = null,
 ): Picture & { readonly below: string; readonly above: string } => {
   const known = new Map(pieces.map((piece) => [piece.id, piece]));
-  const pair = pairOf(seam, known);
+  const pair = laid(pairOf(seam, known), onTop === null ? null : seam[onTop]);
   // Wrong sides together, the one below lies face down.
   const turned = facing === 'wrong';
   const [a, b] = [known.get(pair.below.piece)!, known.get(pair.above.piece)!];
@@ -103,6 +104,12 @@ const windowOn = ({ min, max }: Box, room: Size): Box => {
   const high = Math.min(max.y + PEEK.y + 1, low + room.height);
   return { min: point(middle - room.width / 2, low), max: point(middle + room.width / 2, high) };
 };
+
+/** The same two with the one of some side above, if it matters. */
+const laid = (pair: Pair, onTop: readonly EdgeUse[] | null): Pair =>
+  onTop === null || onTop.includes(pair.above)
+    ? pair
+    : { below: pair.above, above: pair.below, at: [pair.at[1], pair.at[0]] };
 
 /** The middle of the shortest stretch that two single edges share, of the side with more pieces in it. */
 const pairOf = (seam: Seam, known: ReadonlyMap<string, Piece>): Pair => {

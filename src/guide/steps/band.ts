@@ -1,3 +1,4 @@
+import type { SeamReport } from '../../pattern/seam-check.ts';
 import { mm, ratio, type Words, words } from '../../words.ts';
 import {
   marksNamed,
@@ -8,6 +9,7 @@ import {
   rowsAlong,
   seamMinutes,
   seamSettings,
+  sideOf,
   topstitched,
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
@@ -60,9 +62,10 @@ export const bandTopSteps = (work: Work, group: Group): readonly Step[] => {
       phase: group.phase,
       title: `Sew the ${crown} to the ${nameOf(work, band)}`,
       show: 'together',
+      onTop: sideOf(report, band),
       words: [
         words`Slip the ${nameOf(work, band)} over the ${crown}, right sides together and edges level.`,
-        ...matchWords(marks),
+        ...matchWords(marks, report),
         ...(report.seam.ease > 0 ? [words`Spread the fullness evenly between the pins.`] : []),
         ...gap,
         gap.length > 0 ? words`Sew all the rest.` : words`Sew all the way round.`,
@@ -97,6 +100,7 @@ export const thickCautions = ({ cloths }: Work): readonly Words[] =>
 const fullnessStep = (work: Work, group: Group, crown: string): readonly Step[] => {
   const [report] = group.seams;
   if (report === undefined || !(report.seam.ease > 0)) return [];
+  const inside = group.phase === 'lining';
   const full = [...new Set(report.seam.b.map(({ piece }) => piece))];
   const pleated = full.some((id) => pieceOf(work, id)?.marks.some(({ kind }) => kind === 'pleat'));
   const lengths = words`The edge is ${soLong(work, report, 'b', 'long')}, ${ratio(report.seam.ease)} longer than the band.`;
@@ -126,6 +130,7 @@ const fullnessStep = (work: Work, group: Group, crown: string): readonly Step[] 
           words: gatherWords(lengths),
           checks: [words`Drawn up, the edge is ${soLong(work, report, 'a', 'round')}.`],
           pieces: full,
+          cautions: !inside && isTooThick(work, report) ? [thickGatherWords] : [],
           held: report.seam.b.flatMap(({ piece, edge }) =>
             [-SECOND_ROW / 2, SECOND_ROW / 2].map((at) => ({ piece, edge, at })),
           ),
@@ -135,6 +140,14 @@ const fullnessStep = (work: Work, group: Group, crown: string): readonly Step[] 
         }),
   ];
 };
+
+/** An edge draws up while its fullness, in parts of one, times the thickness of the cloth is below this, mm: our own bound. */
+const MOST_GATHERED = 0.5;
+
+const isTooThick = ({ cloths }: Work, { seam }: SeamReport): boolean =>
+  seam.ease * cloths.outer.thickness > MOST_GATHERED;
+
+const thickGatherWords: Words = words`Cloth so thick hardly draws up so far: pleats, thinner cloth or less fullness lie flatter.`;
 
 const gatherWords = (lengths: Words): readonly Words[] => [
   lengths,

@@ -1,3 +1,4 @@
+import { degrees } from '../../units.ts';
 import { count, mm, words } from '../../words.ts';
 import {
   basteSettings,
@@ -12,7 +13,10 @@ import { type Step, step } from '../step.ts';
 import { STITCH } from '../stitches.ts';
 import { lengthCheck } from '../while-sewn.ts';
 import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
-import { trimWords } from './visor.ts';
+import { nickWords, trimWords } from './visor.ts';
+
+/** A brim that slopes less than this closes to a ring that is all but flat, radians: our own bound. */
+const LEVEL = degrees(10);
 
 /** A brim is a ring, whole or of several pieces. */
 export const brimSideSteps = (work: Work, group: Group): readonly Step[] => {
@@ -30,7 +34,11 @@ export const brimSideSteps = (work: Work, group: Group): readonly Step[] => {
           : words`Lay the pieces right sides together and sew their short ends, so that they make a ring.`,
         words`Press each seam open.`,
       ],
-      checks: [words`The ring lies flat, or nearly so, without a twist.`],
+      checks: [
+        Number(work.values.brimDrop) > LEVEL
+          ? words`The ring has no twist, and stands up like a low cone.`
+          : words`The ring lies flat, or nearly so, without a twist.`,
+      ],
       pieces: piecesIn(group.seams),
       seams: group.seams.map(({ seam }) => seam.id),
       settings: seamSettings(work, group.seams, { press: 'open' }),
@@ -38,6 +46,9 @@ export const brimSideSteps = (work: Work, group: Group): readonly Step[] => {
     }),
   ];
 };
+
+/** A brim wider than this is wired or stiffened, mm: four inches, common practice. */
+const WIDE_BRIM = 101.6;
 
 export const brimEdgeSteps = (work: Work, group: Group): readonly Step[] => {
   const marks = notchesIn(work, group.seams);
@@ -51,10 +62,16 @@ export const brimEdgeSteps = (work: Work, group: Group): readonly Step[] => {
       show: 'together',
       words: [
         words`Lay the upper brim and the under brim right sides together.`,
-        ...matchWords(marks),
+        ...matchWords(marks, group.seams[0]),
         words`Sew all the way round the outer edge.`,
         ...trimWords(work.pattern.allowances.brimEdge),
+        nickWords,
         words`Turn the brim right side out and press the edge.`,
+        ...(Number(work.values.brimWidth) > WIDE_BRIM && !stiff
+          ? [
+              words`A brim of more than ${mm(WIDE_BRIM)} droops: run millinery wire along the seam inside, or choose a stiffener.`,
+            ]
+          : []),
         ...(stiff ? [words`Slip in the stiffener, and lay its ends edge to edge. Do not let them lap.`] : []),
       ],
       checks: [
@@ -127,7 +144,7 @@ export const brimInnerSteps = (work: Work, group: Group): readonly Step[] => {
       show: 'turned',
       words: [
         words`Lay the inner edges of both brims on each other.`,
-        ...matchWords(marks),
+        ...matchWords(marks, group.seams[0]),
         words`Baste them together inside the allowance.`,
       ],
       checks: group.seams.map((report) => lengthCheck(work, report)),

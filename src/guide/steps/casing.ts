@@ -7,6 +7,7 @@ import {
   rowsAlong,
   seamMinutes,
   seamSettings,
+  sideOf,
   topstitched,
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
@@ -28,10 +29,11 @@ export const casingOnSteps = (work: Work, group: Group): readonly Step[] => {
       phase: 'close',
       title: 'Sew on the casing',
       show: 'together',
+      onTop: sideOf(report, 'casing'),
       words: [
         ...(ties ? [words`Hem the short ends of the casing.`] : []),
         words`Lay the casing on the lower edge, right sides together.`,
-        ...matchWords(marks),
+        ...matchWords(marks, report),
         words`Sew all the way round.`,
         ...trimWords(work.pattern.allowances.lower),
       ],

@@ -2,6 +2,7 @@ import { mm, type Words, words } from '../../words.ts';
 import { markedLength } from '../marked-length.ts';
 import {
   matchWords,
+  nameOf,
   needleSettings,
   notchesIn,
   rowsAlong,
@@ -14,7 +15,7 @@ import { STITCH } from '../stitches.ts';
 import { lengthCheck } from '../while-sewn.ts';
 import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
 import { rowsStep } from './brim.ts';
-import { trimWords } from './visor.ts';
+import { nickWords, trimWords } from './visor.ts';
 
 /** Two hats sewn together at the brim's edge, and turned through one of them. */
 export const brimEdgeLastSteps = (work: Work, group: Group): readonly Step[] => {
@@ -30,9 +31,10 @@ export const brimEdgeLastSteps = (work: Work, group: Group): readonly Step[] => 
       show: 'together',
       words: [
         words`Put one hat into the other, right sides together, so that the brims meet.`,
-        ...matchWords(marks),
+        ...matchWords(marks, report),
         words`Sew all the way round the outer edge.`,
         ...trimWords(work.pattern.allowances.brimEdge),
+        nickWords,
       ],
       checks: [lengthCheck(work, report)],
       pieces: ids,
@@ -104,6 +106,7 @@ export const lowerEdgeSteps = (work: Work): readonly Step[] => {
   const band = pieceOf(work, 'band');
   if (band === undefined || pieceOf(work, 'liningBand') === undefined) return [];
   const visored = work.pattern.pieces.some(({ id }) => id === 'visor');
+  const inner = nameOf(work, 'liningBand');
   const seen = topstitched(
     rowsAlong(work, [{ piece: 'band', edge: 'bottom' }]),
     (at) => words`Topstitch it all round, ${at} from the edge${visored ? ' and above the visor' : ''}.`,
@@ -114,8 +117,8 @@ export const lowerEdgeSteps = (work: Work): readonly Step[] => {
       phase: 'close',
       title: 'Topstitch the lower edge',
       show: 'hem',
-      words: [words`Press the lower edge, the lining rolled a little inwards.`, ...seen.words],
-      checks: [words`The lining does not peep out.`],
+      words: [words`Press the lower edge, the ${inner} rolled a little inwards.`, ...seen.words],
+      checks: [words`The ${inner} does not peep out.`],
       cautions: visored
         ? ([
             words`Do not press the stiffener: an iron melts plastic.`,

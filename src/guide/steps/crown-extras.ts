@@ -1,10 +1,21 @@
 import { STEM } from '../../caps/beret/stem.ts';
+import { kindOf } from '../../cloth/kinds.ts';
 import { mm, words } from '../../words.ts';
-import { marksNamed, matchWords, needleSettings, notchesIn, seamMinutes, seamSettings } from '../said.ts';
+import {
+  marksNamed,
+  matchWords,
+  needleSettings,
+  notchesIn,
+  piecesListed,
+  rowsAlong,
+  seamMinutes,
+  seamSettings,
+  sideOf,
+} from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { EDGE_STITCH, STITCH } from '../stitches.ts';
 import { lengthCheck } from '../while-sewn.ts';
-import { type Group, isLined, piecesIn, type Work } from '../work.ts';
+import { type Group, groupsOf, isLined, piecesIn, usesOf, type Work } from '../work.ts';
 
 /** A raw curve is bound with a strip. */
 export const bindingSteps = (work: Work, group: Group): readonly Step[] => {
@@ -18,11 +29,12 @@ export const bindingSteps = (work: Work, group: Group): readonly Step[] => {
       phase: group.phase,
       title: 'Bind the opening at the back',
       show: 'together',
+      onTop: sideOf(report, 'archBinding'),
       words: [
         words`Lay the binding on the edge of the opening, right sides together.`,
         ...matchWords(marks),
-        words`Sew along the first crease. Do not stretch the edge.`,
-        words`Fold the binding round the edge to the inside and topstitch it down.`,
+        words`Sew a quarter of its width from the edge. Do not stretch the edge.`,
+        words`Fold the binding round the edge to the inside, turn in its free edge and topstitch it down.`,
       ],
       checks: [lengthCheck(work, report)],
       pieces: ids,
@@ -74,6 +86,9 @@ export const tapeSteps = (work: Work): readonly Step[] => {
   const gores = work.pattern.pieces.filter(({ outline }) => outline.some(({ kind }) => kind === 'gore'));
   if (gores.length === 0 || isLined(work)) return [];
   const ids = gores.map(({ id }) => id);
+  const groups = groupsOf(work).filter(({ sort }) => sort === 'gore');
+  const over = groups.some(({ id }) => id === 'over');
+  const topstitched = rowsAlong(work, usesOf(groups.flatMap(({ seams }) => seams))).length > 0;
   return [
     step({
       id: 'tape',
@@ -82,12 +97,37 @@ export const tapeSteps = (work: Work): readonly Step[] => {
       show: 'cap',
       words: [
         words`Lay bias tape over each open seam on the inside.`,
-        words`Sew both its edges down. Start with the short seams, and do the one that runs over the top last.`,
+        words`Sew both its edges down.`,
+        ...(over ? [words`Start with the short seams, and do the one that runs over the top last.`] : []),
+        words`The rows show outside${topstitched ? ', beside the topstitching' : ''}: take thread that matches.`,
       ],
       checks: [words`No raw edge is seen inside.`],
       pieces: ids,
       settings: needleSettings(work, ids, { stitch: STITCH.seam, trade: { stitch: '301', seam: 'LS' } }),
       minutes: [15, 40],
+    }),
+  ];
+};
+
+/** Without a lining, and without tape, raw edges inside are kept from fraying while the pieces are flat. */
+export const neatenSteps = (work: Work): readonly Step[] => {
+  const groups = groupsOf(work).filter(({ sort }) => sort === 'tip' || sort === 'side');
+  if (groups.length === 0 || isLined(work) || kindOf(work.cloths.outer)?.fulled) return [];
+  const ids = piecesIn(groups.flatMap(({ seams }) => seams));
+  return [
+    step({
+      id: 'neaten',
+      phase: 'crown',
+      title: 'Neaten the raw edges',
+      show: 'flat',
+      words: [
+        words`The seams of the ${piecesListed(work, ids)} are seen inside.`,
+        words`Zigzag over each raw edge, or bind it, before it is sewn: later seams cross it.`,
+      ],
+      checks: [words`No thread hangs from an edge, and no edge is drawn in.`],
+      pieces: ids,
+      settings: needleSettings(work, ids),
+      minutes: [8, 20],
     }),
   ];
 };

@@ -1,3 +1,6 @@
+import { pathLength, stretch, tangentAt } from '../../geometry/measure.ts';
+import { cross, dot } from '../../geometry/point.ts';
+import type { EdgeUse } from '../../pattern/seam.ts';
 import { mm, type Words, words } from '../../words.ts';
 import { markedLength } from '../marked-length.ts';
 import {
@@ -17,6 +20,7 @@ import { type Step, step } from '../step.ts';
 import { clipsFor } from '../stitches.ts';
 import { lengthCheck } from '../while-sewn.ts';
 import { type Group, pieceOf, piecesIn, usesOf, type Work } from '../work.ts';
+import { nickWords, trimWords } from './visor.ts';
 
 const isLining = ({ phase }: Group): boolean => phase === 'lining';
 
@@ -40,7 +44,9 @@ export const sideSteps = (work: Work, group: Group): readonly Step[] => {
         ...(one
           ? []
           : [words`Add the next until all ${numbered(seams.length)} seams are sewn and the ring is closed.`]),
-        words`Press each seam open.`,
+        isStiff(work, ids)
+          ? words`Press each seam open with your finger: the stiffener is near.`
+          : words`Press each seam open.`,
         ...pleatWords(work, ids),
       ],
       checks: [words`The ring has no twist, and its upper edge is all on one side.`],
@@ -65,7 +71,8 @@ export const tipSteps = (work: Work, group: Group): readonly Step[] => {
   const side = report.seam.b[0]!.piece;
   const marks = notchesIn(work, group.seams);
   const gap = isLining(group) ? gapWords(work, ids) : [];
-  const stiff = ids.some((id) => pieceOf(work, id)?.cuts.some(({ cloth }) => cloth === 'stiffener'));
+  const stiff = isStiff(work, ids);
+  const outward = turnOf(work, report.seam.b) > FLAT_TURN;
   const seen = topstitched(
     rowsAlong(work, report.seam.b),
     (at) => words`Topstitch the ${plainName(work, side)} ${at} from the seam.`,
@@ -76,13 +83,21 @@ export const tipSteps = (work: Work, group: Group): readonly Step[] => {
       phase: group.phase,
       title: `Sew the ${nameOf(work, top)} to the ${plainName(work, side)}`,
       show: 'together',
+      onTop: 'b',
       words: [
         words`Pin the ${nameOf(work, top)} to the upper edge of the ${plainName(work, side)}, right sides together.`,
-        ...matchWords(marks),
-        words`Clip the allowance of the ${plainName(work, side)} every ${mm(clipsFor(report.a))}, so that it opens round the curve.`,
+        ...matchWords(marks, report),
+        ...(outward
+          ? []
+          : [
+              words`Clip the allowance of the ${plainName(work, side)} every ${mm(clipsFor(report.a))}, so that it opens round the curve.`,
+            ]),
         words`Sew with the ${plainName(work, side)} on top, and stop to smooth the cloth.`,
         ...gap,
-        words`Press the allowances to the ${plainName(work, side)}, over a ham or a rolled towel.`,
+        ...(outward ? [...trimWords(work.pattern.allowances.crown), nickWords] : []),
+        stiff
+          ? words`Press the allowances to the ${plainName(work, side)} with your fingers.`
+          : words`Press the allowances to the ${plainName(work, side)}, over a ham or a ${outward ? 'bowl' : 'rolled towel'}.`,
         ...seen.words,
       ],
       checks: [lengthCheck(work, report), words`No small tucks are caught in the seam.`],
@@ -101,6 +116,27 @@ export const tipSteps = (work: Work, group: Group): readonly Step[] => {
     }),
   ];
 };
+
+const isStiff = (work: Work, ids: readonly string[]): boolean =>
+  ids.some((id) => pieceOf(work, id)?.cuts.some(({ cloth }) => cloth === 'stiffener'));
+
+/**
+ * A ring whose upper edge turns by more than this on its way round lies nearer to level than to upright: the allowances of
+ * such an edge are too long once they are turned in, while those of an upright one are too short. Our own bound, radians.
+ */
+const FLAT_TURN = Math.PI;
+
+/** By how much a ring of edges turns as its pieces lie flat, to their inside, radians. */
+const turnOf = (work: Work, uses: readonly EdgeUse[]): number =>
+  uses.reduce((sum, { piece, edge, from, to }) => {
+    const whole = pieceOf(work, piece)?.outline.find(({ name }) => name === edge)?.path ?? [];
+    const path = from === undefined || to === undefined ? whole : stretch(whole, from, to);
+    const length = pathLength(path);
+    const ways = Array.from({ length: 33 }, (_, i) => tangentAt(path, (i * length) / 32));
+    return ways
+      .slice(1)
+      .reduce((turned, way, i) => turned + Math.atan2(cross(ways[i]!, way), dot(ways[i]!, way)), sum);
+  }, 0);
 
 /** "Leave 8.0 cm open between the marks." */
 export const gapWords = (work: Work, ids: readonly string[]): readonly Words[] =>

@@ -1,7 +1,7 @@
 import { distance } from '../../geometry/point.ts';
 import type { Piece, PieceMark } from '../../pattern/piece.ts';
 import { mm, type Words, words } from '../../words.ts';
-import { partOf } from '../parts.ts';
+import { careOf, hasBuckram, staysDry } from '../care.ts';
 import { marksNamed, needleSettings, rowsAlong, seamMinutes, seamSettings, topstitched } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { afterWash, cutLarger } from '../while-sewn.ts';
@@ -131,20 +131,6 @@ const tackStep = (work: Work): readonly Step[] => {
 
 const lookStep = (work: Work): Step => {
   const stiff = work.pattern.pieces.some(({ id }) => id === 'visor');
-  const buckram = work.pattern.pieces.some(({ cuts }) =>
-    cuts.some(({ cloth }) => work.cloths[cloth].kind === 'buckram'),
-  );
-  const stiffCrown = work.pattern.pieces.some(
-    ({ id, cuts }) => partOf(id) === 'crown' && cuts.some(({ cloth }) => cloth === 'stiffener'),
-  );
-  const washed: readonly Words[] = buckram
-    ? [words`Wipe the cap clean. Buckram loses its shape when it gets wet.`]
-    : [
-        ...(cutLarger(work).length > 0
-          ? [words`Wash it once before you judge the fit: the first wash makes it smaller.`]
-          : []),
-        words`Wash the cap as gently as its most tender cloth needs.`,
-      ];
   return step({
     id: 'look',
     phase: 'finish',
@@ -152,10 +138,10 @@ const lookStep = (work: Work): Step => {
     show: 'cap',
     words: [
       words`Pull out all basting and cut the threads.`,
-      stiffCrown || buckram
+      staysDry(work)
         ? words`Shape the crown with your hands: no steam, which would soften it.`
         : words`Steam the crown over a bowl or a rolled towel, and let it dry in shape.`,
-      ...washed,
+      ...cleanWords(work),
     ],
     checks: [
       words`Inside, it is ${mm(work.finishedGirth)} round${afterWash(work)}.`,
@@ -167,4 +153,23 @@ const lookStep = (work: Work): Step => {
     ],
     minutes: [10, 20],
   });
+};
+
+/** How it is kept clean, and whether that makes it smaller the first time. */
+const cleanWords = (work: Work): readonly Words[] => {
+  if (hasBuckram(work)) return [words`Wipe the cap clean. Buckram loses its shape when it gets wet.`];
+  if (staysDry(work)) return [words`Wipe the cap clean: a stiff crown does not bear a wash.`];
+  const smaller = cutLarger(work).length > 0;
+  const care = careOf(work);
+  if (care === 'wash')
+    return [
+      ...(smaller ? [words`Wash it once before you judge the fit: the first wash makes it smaller.`] : []),
+      words`Wash the cap as gently as its most tender cloth needs.`,
+    ];
+  return [
+    ...(smaller ? [words`The first steaming makes it smaller: judge the fit when it is dry.`] : []),
+    care === 'steam'
+      ? words`Do not wash it: brush it, and take spots off with a damp sponge.`
+      : words`Do not wash it: a dry cleaner knows what it bears.`,
+  ];
 };

@@ -1,5 +1,7 @@
+import { shrinkageApart } from '../../cloth/shrinkage.ts';
 import type { Cloth, Piece } from '../../pattern/piece.ts';
 import { type Words, words } from '../../words.ts';
+import { shrinkerOf } from '../care.ts';
 import { partOf } from '../parts.ts';
 import { listed, needleSettings, spoken } from '../said.ts';
 import { type Step, step } from '../step.ts';
@@ -12,11 +14,27 @@ export const interlineSteps = (work: Work): readonly Step[] => [
   ...bodyStep(work, 'stiffener'),
 ];
 
+/** Whether a piece is cut from the outer cloth and from what lies under it. */
+export const isCoveredBy = ({ cuts }: Piece, inside: 'interlining' | 'stiffener'): boolean =>
+  cuts.some(({ cloth }) => cloth === inside) && cuts.some(({ cloth }) => cloth === 'outer');
+
 /** The stiffener of a visor or a brim is slipped in later, when its cover is sewn. */
-const takesNow = (piece: Piece, cloth: Cloth): boolean =>
-  piece.cuts.some((cut) => cut.cloth === cloth) &&
-  piece.cuts.some((cut) => cut.cloth === 'outer') &&
-  (cloth === 'interlining' || partOf(piece.id) === 'crown');
+const takesNow = (piece: Piece, cloth: 'interlining' | 'stiffener'): boolean =>
+  isCoveredBy(piece, cloth) && (cloth === 'interlining' || partOf(piece.id) === 'crown');
+
+/** Two cloths that shrink by more than this apart, parts of one, bubble when they are glued to each other: our own bound. */
+const APART = 0.0125;
+
+const shrinksUnlike = ({ cloths: { outer, interlining } }: Work): boolean =>
+  shrinkageApart(outer, interlining) > APART;
+
+/** Whether an interlining that has or may have glue goes on cloth that has still to shrink by more than it does. */
+export const isFusedUnlike = (work: Work): boolean =>
+  work.pattern.pieces.some((piece) => isCoveredBy(piece, 'interlining')) &&
+  !SEWN_ON.includes(work.cloths.interlining.kind) &&
+  shrinksUnlike(work);
+
+const SEWN_ON = ['buckram', 'canvas'];
 
 const bodyStep = (work: Work, cloth: 'interlining' | 'stiffener'): readonly Step[] => {
   const pieces = work.pattern.pieces.filter((piece) => takesNow(piece, cloth));
@@ -24,6 +42,7 @@ const bodyStep = (work: Work, cloth: 'interlining' | 'stiffener'): readonly Step
   const ids = pieces.map(({ id }) => id);
   const names = listed(pieces.map(({ name }) => spoken(name)));
   const how = howTo(work.cloths[cloth].kind, cloth);
+  const small = cloth === 'interlining' && shrinksUnlike(work);
   return [
     step({
       id: cloth,
@@ -32,13 +51,21 @@ const bodyStep = (work: Work, cloth: 'interlining' | 'stiffener'): readonly Step
       show: 'body',
       words: [
         words`Lay the ${cloth} on the wrong side of the ${names}, inside the stitch line.`,
+        ...(small
+          ? [words`It is as large as the piece will be after the ${shrinkerOf(work)}: lay it in the middle.`]
+          : []),
         ...how.words,
         ...pieces
           .filter((piece) => oneOfTwo(piece, cloth))
           .map(({ name }): Words => words`One layer of the ${spoken(name)} gets it: the upper one.`),
       ],
       checks: [words`No ${cloth} lies in the seam allowance.`],
-      cautions: how.cautions,
+      cautions: [
+        ...(small && isFusedUnlike(work)
+          ? [words`Glued to cloth that has still to shrink, it bubbles: take one without glue and baste it.`]
+          : []),
+        ...how.cautions,
+      ],
       pieces: ids,
       settings: how.sewn ? needleSettings(work, ids, { stitch: STITCH.baste, trade: { stitch: '301' } }) : {},
       minutes: [3 + 3 * pieces.length, 6 + 6 * pieces.length],
@@ -76,11 +103,19 @@ const SEWN: How = {
   sewn: true,
 };
 
+/** Buckram takes a hand needle; plastic and card do not. */
+const STIFFENED: Readonly<Record<string, readonly Words[]>> = {
+  buckram: [words`Tack it by hand along the edge with long stitches.`],
+  'visor-sheet': [words`Hold it with a few dabs of cloth glue: a hand needle does not pass it.`],
+};
+const EITHER = [
+  words`Tack buckram by hand along the edge. Hold plastic or card with a few dabs of cloth glue.`,
+];
+
 const howTo = (kind: string, cloth: 'interlining' | 'stiffener'): How => {
-  if (cloth === 'stiffener')
-    return { ...SEWN, words: [words`Tack it by hand along the edge with long stitches.`], sewn: false };
+  if (cloth === 'stiffener') return { words: STIFFENED[kind] ?? EITHER, cautions: [], sewn: false };
   if (kind === 'woven-fusible') return FUSED;
-  if (kind === 'buckram' || kind === 'canvas') return SEWN;
+  if (SEWN_ON.includes(kind)) return SEWN;
   return {
     words: [words`If it has glue, press it on. If it has none, baste it just inside its edge.`],
     cautions: FUSED.cautions,

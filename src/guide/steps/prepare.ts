@@ -1,12 +1,16 @@
+import { STIFFENER_INSIDE } from '../../caps/parts/stiffener-inside.ts';
+import type { ClothSpec } from '../../cloth/cloth.ts';
+import { kindOf } from '../../cloth/kinds.ts';
 import { mayTurn } from '../../cloth/rotations-on.ts';
-import type { Cloth } from '../../pattern/piece.ts';
-import { ratio, type Words, words } from '../../words.ts';
+import { mm, ratio, type Words, words } from '../../words.ts';
+import { shrinkerOf, staysDry } from '../care.ts';
 import { marksOf } from '../marks.ts';
-import { listed, needleSettings, spoken } from '../said.ts';
+import { clothWord, listed, needleSettings, spoken } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { STITCH } from '../stitches.ts';
 import { cutLarger } from '../while-sewn.ts';
-import { clothsCut, type Work } from '../work.ts';
+import { clothsCut, clothsWorn, type Work } from '../work.ts';
+import { isCoveredBy, isFusedUnlike } from './interline.ts';
 
 /** Wash, cut and mark, and hold what would stretch. */
 export const prepareSteps = (work: Work): readonly Step[] => [
@@ -16,43 +20,67 @@ export const prepareSteps = (work: Work): readonly Step[] => [
   ...holdStep(work),
 ];
 
-/** Cloth washed before needs no wash, and cloth whose pieces are cut larger must not have one. */
+/** Cloth washed before needs no wash, and cloth whose pieces are cut larger must not have one. What is not washed is steamed. */
 const washStep = (work: Work): readonly Step[] => {
-  const sewn = clothsCut(work).filter((cloth) => cloth === 'outer' || cloth === 'lining');
-  const raw = sewn.filter((name) => !work.cloths[name].washed);
+  const raw = clothsWorn(work).filter((cloth) => !work.cloths[cloth].washed);
   if (raw.length === 0) return [];
   const larger = cutLarger(work);
-  const toWash = raw.filter((name) => !larger.includes(name));
+  const now = raw.filter((name) => !larger.includes(name));
+  const shrinker = shrinkerOf(work);
+  const verb = shrinker === 'wash' ? 'wash' : 'steam';
+  const grained = raw.filter((name) => hasGrain(work.cloths[name]));
   return [
     step({
       id: 'wash',
       phase: 'prepare',
-      title: toWash.length > 0 ? 'Wash and press the cloth' : 'Press the cloth',
+      title:
+        now.length === 0 ? 'Press the cloth' : `${verb === 'wash' ? 'Wash' : 'Steam'} and press the cloth`,
       show: 'cloth',
       words: [
-        ...(toWash.length > 0
+        ...(now.length > 0
           ? [
-              words`Wash and dry the ${listed(toWash.map(clothWord))} as you will wash the cap.`,
+              verb === 'wash'
+                ? words`Wash and dry the ${listed(now.map(clothWord))} as you will wash the cap.`
+                : words`Steam the ${listed(now.map(clothWord))} well from the wrong side, and let it dry.`,
               words`It may shrink now, so that the cap will not.`,
             ]
           : []),
         ...larger.map(
           (name): Words =>
-            words`Do not wash the ${clothWord(name)} yet: its pieces are cut larger by what the first wash takes, ${ratio(work.cloths[name].shrinkLength)} along the grain and ${ratio(work.cloths[name].shrinkWidth)} across.`,
+            words`Do not ${verb} the ${clothWord(name)} yet: its pieces are cut larger by what the first ${shrinker} takes, ${ratio(work.cloths[name].shrinkLength)} ${hasGrain(work.cloths[name]) ? 'along the grain' : 'in length'} and ${ratio(work.cloths[name].shrinkWidth)} across.`,
         ),
         ...(larger.length > 0
-          ? [words`Lengths in these steps are those after that wash, but where a step says now.`]
+          ? [words`Lengths in these steps are those after that ${shrinker}, but where a step says now.`]
           : []),
-        words`Press it flat along the grain.`,
+        ...(larger.length > 0 && verb === 'steam' ? [words`Until then press with a dry iron.`] : []),
+        grained.length > 0 ? words`Press it flat along the grain.` : words`Press it flat.`,
       ],
-      checks: [words`The cloth lies flat and its grain is straight.`],
-      cautions: [words`The iron is hot and steam scalds. Try the heat on a scrap first.`],
-      minutes: toWash.length > 0 ? [15, 30] : [5, 10],
+      checks: [
+        grained.length === 0
+          ? words`The cloth lies flat.`
+          : words`The cloth lies flat and ${grained.length === raw.length ? 'its grain' : `the grain of the ${listed(grained.map(clothWord))}`} is straight.`,
+      ],
+      cautions: [
+        ...(larger.length > 0 ? shrinkFirstWords(work) : []),
+        words`The iron is hot and steam scalds. Try the heat on a scrap first.`,
+      ],
+      minutes: now.length > 0 ? [15, 30] : [5, 10],
     }),
   ];
 };
 
-const clothWord = (cloth: Cloth): string => (cloth === 'outer' ? 'outer cloth' : cloth);
+const hasGrain = (cloth: ClothSpec): boolean => kindOf(cloth)?.grain ?? true;
+
+/** Why the cloth had better shrink before it is cut. */
+const shrinkFirstWords = (work: Work): readonly Words[] => {
+  const why = staysDry(work)
+    ? words`A cap with a stiff crown or buckram is never washed, so that it stays too large.`
+    : isFusedUnlike(work)
+      ? words`Fused to cloth that has still to shrink, the interlining bubbles.`
+      : null;
+  if (why === null) return [];
+  return [words`${why} Better shrink the cloth now: choose “Washed before cutting” on the Cloth stage.`];
+};
 
 const cutStep = (work: Work): Step => {
   const { pieces } = work.pattern;
@@ -70,8 +98,15 @@ const cutStep = (work: Work): Step => {
       ...(turned.length > 0
         ? [words`The ${listed(turned.map(clothWord))} may lie another way: see the cutting lay.`]
         : []),
+      ...clothsCut(work)
+        .filter((cloth) => !hasGrain(work.cloths[cloth]))
+        .map((cloth): Words => words`The ${clothWord(cloth)} has no grain: lay the arrows along its length.`),
       words`Cut as many of each as it says, on the outer line.`,
-      ...nap.map((cloth): Words => words`Lay all of the ${clothWord(cloth)} the same way up: it has a nap.`),
+      ...insideTheLine(work),
+      ...nap.map(
+        (cloth): Words =>
+          words`Lay all of the ${clothWord(cloth)} the same way up: ${kindOf(work.cloths[cloth])?.nap ? 'it has a nap' : 'its face has one way up'}.`,
+      ),
       ...(cut.some(({ cuts }) => cuts.some(({ mirrored = 0 }) => mirrored > 0))
         ? [words`For a mirrored piece, turn the paper face down.`]
         : []),
@@ -86,6 +121,18 @@ const cutStep = (work: Work): Step => {
     minutes: [5 + 3 * cut.length, 10 + 5 * cut.length],
   });
 };
+
+/** What shares its paper piece with cloth that has allowances has none itself. */
+const insideTheLine = ({ pattern, cutting }: Work): readonly Words[] => [
+  ...(cutting.pieces.some((piece) => isCoveredBy(piece, 'interlining'))
+    ? [words`Cut the interlining on the stitch line instead, without allowance.`]
+    : []),
+  ...(pattern.pieces.some((piece) => isCoveredBy(piece, 'stiffener'))
+    ? [
+        words`Cut the stiffener ${mm(STIFFENER_INSIDE)} inside the stitch line, so that the needle passes beside it.`,
+      ]
+    : []),
+];
 
 const markStep = (work: Work): readonly Step[] => {
   const marked = work.pattern.pieces.filter(({ notches, marks }) => notches.length > 0 || marks.length > 0);

@@ -9,14 +9,15 @@ import {
   rowsAlong,
   seamMinutes,
   seamSettings,
+  sideOf,
   topstitched,
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { STITCH } from '../stitches.ts';
 import { girthCheck, lengthCheck } from '../while-sewn.ts';
-import { type Group, pieceOf, piecesIn, type Work } from '../work.ts';
+import { type Group, pieceOf, piecesIn, piecesOfPart, type Work } from '../work.ts';
 import { hasPart } from './join.ts';
-import { trimWords } from './visor.ts';
+import { trimWords, visorBetween } from './visor.ts';
 
 /** A sweatband or a facing is sewn to the lower edge and turned in. */
 export const sweatbandOnSteps = (work: Work, group: Group): readonly Step[] => {
@@ -27,6 +28,8 @@ export const sweatbandOnSteps = (work: Work, group: Group): readonly Step[] => {
   const strapped = hasPart(ids, 'backStrap') || hasPart(ids, 'elasticCasing');
   const marks = notchesIn(work, group.seams).filter(({ name: n }) => n !== 'visor end');
   const round = group.id === 'lowerEdge';
+  const visor = visorBetween(work);
+  const brimmed = piecesOfPart(work, 'brim').length > 0;
   return [
     ...(strapped ? [strapStep(work, ids)] : []),
     step({
@@ -34,15 +37,22 @@ export const sweatbandOnSteps = (work: Work, group: Group): readonly Step[] => {
       phase: 'close',
       title: `Sew in the ${name}`,
       show: 'together',
+      onTop: sideOf(report, 'sweatband'),
       words: [
-        words`Lay the ${name} on the lower edge, right sides together.`,
-        ...matchWords(marks),
+        brimmed
+          ? words`Turn the brim up over the crown. Lay the ${name} on the under brim, right sides together and edges level.`
+          : words`Lay the ${name} on the lower edge, right sides together${visor.lies}.`,
+        ...matchWords(marks, report),
         ...(strapped
           ? [words`Turn its ends in at the edge of the opening, over the ends of the strap.`]
           : []),
         words`Sew all the way round through all layers.`,
+        ...(brimmed
+          ? [words`Sew just inside the seam of the brim, so that none of it is seen.`]
+          : visor.words),
         ...trimWords(work.pattern.allowances.lower),
       ],
+      cautions: visor.cautions,
       checks: [lengthCheck(work, report), ...(round ? [girthCheck(work)] : [])],
       pieces: ids,
       seams: [report.seam.id],
@@ -99,9 +109,12 @@ const turnInStep = (work: Work, name: string, lower: readonly EdgeUse[]): Step =
     words: [
       words`Fold the ${name} to the inside and roll the seam a little inwards.`,
       ...seen.words,
-      facing
-        ? words`Turn in its free edge and catch it down by hand.`
-        : words`Catch its free edge to the lining or the seams by hand, here and there.`,
+      ...(facing
+        ? [words`Turn in its free edge and catch it down by hand.`]
+        : [
+            words`If it is cut from lining, turn its free edge in first. A ribbon needs none of that.`,
+            words`Catch its free edge to the lining or the seams by hand, here and there.`,
+          ]),
     ],
     checks: [words`The ${name} lies flat inside and does not show.`],
     cautions: visored ? [words`Turn the wheel by hand where the visor makes the seam thick.`] : [],

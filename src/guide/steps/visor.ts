@@ -9,7 +9,7 @@ import {
   topstitched,
 } from '../said.ts';
 import { type Step, step } from '../step.ts';
-import { STITCH, TRIMMED } from '../stitches.ts';
+import { HALF_FOOT, STITCH, TRIMMED } from '../stitches.ts';
 import { lengthCheck } from '../while-sewn.ts';
 import { type Group, pieceOf, piecesIn, piecesOfPart, type Work } from '../work.ts';
 
@@ -18,6 +18,24 @@ export const stiffenerCautions: readonly Words[] = [
   words`Stitch beside the stiffener, never through it: a needle can break and fly. Guard your eyes.`,
   words`Turn the wheel by hand where it is close.`,
 ];
+
+/** What is said where a seam is sewn for good along the edge that the visor is basted to. Nothing without a visor. */
+export const visorBetween = (
+  work: Work,
+): { readonly lies: string; readonly words: readonly Words[]; readonly cautions: readonly Words[] } => {
+  if (pieceOf(work, 'visor') === undefined) return { lies: '', words: [], cautions: [] };
+  const clearance = Number(work.values.stiffenerClearance);
+  return {
+    lies: ', with the visor between',
+    words: [
+      words`Sew just inside your basting, so that none of it is seen.`,
+      ...(clearance < HALF_FOOT
+        ? [words`Take a narrow foot: the stitch line runs ${exactMm(clearance)} from the stiffener.`]
+        : []),
+    ],
+    cautions: stiffenerCautions,
+  };
+};
 
 /** The cover of the visor, then what goes into it. */
 export const visorEdgeSteps = (work: Work, group: Group): readonly Step[] => {
@@ -33,7 +51,7 @@ export const visorEdgeSteps = (work: Work, group: Group): readonly Step[] => {
         ...matchWords(marks),
         words`Sew the outer edge and leave the inner edge open.`,
         ...trimWords(work.pattern.allowances.visorEdge),
-        words`Cut small nicks out of the allowance round the curve.`,
+        nickWords,
       ],
       checks: group.seams.map((report) => lengthCheck(work, report)),
       pieces: piecesIn(group.seams),
@@ -45,6 +63,9 @@ export const visorEdgeSteps = (work: Work, group: Group): readonly Step[] => {
     stiffenStep(work),
   ];
 };
+
+/** What a seam round an outward curve has too much of, once it is turned. */
+export const nickWords: Words = words`Cut small nicks out of the allowance round the curve.`;
 
 /** Enclosed allowances are trimmed, where they are wider than that. */
 export const trimWords = (allowance: number): readonly Words[] =>

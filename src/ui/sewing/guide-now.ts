@@ -32,6 +32,7 @@ export const guideNow = (draft: Draft): GuideNow => {
         pieces: step.pieces,
         seams: step.seams,
         facing: step.facing,
+        onTop: step.onTop,
         press: step.settings.press ?? null,
         topstitched: step.settings.topstitch !== undefined,
         rows: [...step.rows, ...step.held],

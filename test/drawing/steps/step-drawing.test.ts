@@ -13,6 +13,7 @@ import { point } from '../../../src/geometry/point.ts';
 import { translated } from '../../../src/geometry/transform.ts';
 import { joinedIn } from '../../../src/guide/joined.ts';
 import type { Step } from '../../../src/guide/step.ts';
+import { say } from '../../../src/words.ts';
 import { everyCap, head, type Written } from '../../guide/caps.ts';
 
 let caps: readonly Written[] = [];
@@ -24,6 +25,9 @@ beforeAll(async () => {
   caps = [...first, ...all.filter((cap, i) => !first.includes(cap) && i % 17 === 0)];
   drawn = caps.flatMap((cap) => drawingsOf(cap).map((one) => ({ ...one, name: cap.name })));
 }, 60_000);
+
+const captionOf = (picture: Picture): string =>
+  picture.marks.flatMap((mark) => (mark.kind === 'text' ? mark.lines : [])).join(' ');
 
 const drawingsOf = (cap: Written): readonly { readonly step: Step; readonly picture: Picture | null }[] => {
   const { guide, draft, style, values } = cap;
@@ -155,7 +159,23 @@ test('a lining goes in wrong sides together, and its drawing says so', () => {
   const put = drawn.filter(({ step }) => step.title === 'Put the lining in');
   expect(put.length).toBeGreaterThan(3);
   for (const { picture } of put) {
-    const said = picture!.marks.flatMap((mark) => (mark.kind === 'text' ? mark.lines : [])).join(' ');
-    expect(said).toMatch(/On top, face up: .*Below, face down: /);
+    expect(captionOf(picture!)).toMatch(/On top, face up: .*Below, face down: /);
   }
+});
+
+test('what the words lay or slip on something lies on top in the drawing', () => {
+  let compared = 0;
+  for (const { name, step, picture } of drawn.filter(({ step: { show } }) => show === 'together')) {
+    const text = step.words.map((sentence) => say(sentence, 'cm')).join(' ');
+    const [, moved] =
+      /\b(?:Lay|Slip) the ([a-z ]+?) (?:on|over) the /.exec(text) ??
+      /Sew with the ([a-z ]+?) on top/.exec(text) ??
+      [];
+    const [, top] = /On top, face down: ([a-z, ]+)\./.exec(captionOf(picture!)) ?? [];
+    if (moved === undefined || top === undefined) continue;
+    compared++;
+    // A binding is that of the opening, a visor the upper one, a band or a side one of two.
+    expect(top, `${name}, ${step.id}: ${moved}`).toMatch(new RegExp(moved));
+  }
+  expect(compared).toBeGreaterThan(50);
 });
