@@ -96,8 +96,12 @@ const visorEnds = (girth: number, stretch: number): readonly Notch[] =>
 /** Room beyond the depth of a folded visor for its two layers of stiffener, its cloth and a hand, mm (our own measure). */
 export const TURNING_ROOM = 25;
 
-/** Length of the gap that a visor of this depth, folded end to end, passes through, to the next 5 mm. */
-export const turningGap = (visorDepth: number): number => Math.ceil((visorDepth + TURNING_ROOM) / 5) * 5;
+/** What a hand passes through, whatever is turned, mm: the mean of women's hands is 78 across (ANSUR II, 2012). */
+const HAND = 80;
+
+/** Length of the gap that a hand passes through, and a visor of this depth (0 without one) folded end to end, to the next 5 mm. */
+export const turningGap = (visorDepth: number): number =>
+  Math.max(HAND, Math.ceil((visorDepth + TURNING_ROOM) / 5) * 5);
 
 /** The gap left open in the upper edge of the lining band, between the wearer's left side and the centre back. */
 export const turningGapMark = (girth: number, height: number, gap: number): PieceMark => {
@@ -110,5 +114,5 @@ export const turningGapMark = (girth: number, height: number, gap: number): Piec
 };
 
 /** What the band says of its turning gap. */
-export const turningGapNote = (gap: number): Words =>
-  words`Leave ${mm(gap)} of the upper edge open to turn the cap through; the folded visor passes.`;
+export const turningGapNote = (gap: number, visored: boolean): Words =>
+  words`Leave ${mm(gap)} of the upper edge open to turn the cap through${visored ? '; the folded visor passes' : ''}.`;

@@ -43,6 +43,7 @@ export const innerBand = ({ lined, visorDepth, opening, ...wish }: InnerBandWish
     });
   }
   const gap = turningGap(visorDepth);
+  const visored = visorDepth > 0;
   return band({
     ...shared,
     name: 'Lining band',
@@ -50,12 +51,16 @@ export const innerBand = ({ lined, visorDepth, opening, ...wish }: InnerBandWish
     marks: [turningGapMark(girth, wish.height, gap)],
     figures: [
       ...figures,
-      {
-        name: 'Turning gap',
-        formula: 'visor depth + room to turn it, rounded up',
-        worked: words`${exactMm(visorDepth)} + ${exactMm(TURNING_ROOM)} = ${exactMm(visorDepth + TURNING_ROOM)}, up to ${exactMm(gap)}`,
-      },
+      ...(visored
+        ? [
+            {
+              name: 'Turning gap',
+              formula: 'visor depth + room to turn it, rounded up; a hand’s breadth at least',
+              worked: words`${exactMm(visorDepth)} + ${exactMm(TURNING_ROOM)} = ${exactMm(visorDepth + TURNING_ROOM)}, up to ${exactMm(gap)}`,
+            },
+          ]
+        : []),
     ],
-    notes: [turningGapNote(gap)],
+    notes: [turningGapNote(gap, visored)],
   });
 };
