@@ -10,7 +10,8 @@ import { distance, type Point } from '../../src/geometry/point.ts';
 import { distance3, type Point3 } from '../../src/geometry/space.ts';
 import type { Strip } from '../../src/geometry/strip.ts';
 import { cutLine } from '../../src/pattern/cut-line.ts';
-import type { Piece } from '../../src/pattern/piece.ts';
+import type { Pattern } from '../../src/pattern/pattern.ts';
+import type { Piece, SeamKind } from '../../src/pattern/piece.ts';
 import { checkSeams } from '../../src/pattern/seam-check.ts';
 import { crossingsOfRing } from '../house/simple-ring.ts';
 import { CORDUROY, headIn, WINTER } from './cloths.ts';
@@ -48,7 +49,8 @@ const faultsOf = (draft: CapDraft, { turn }: Pick<Head, 'turn'>): readonly strin
       const crossings = crossingsOfRing(flatten(line, 0.1));
       must(crossings.length === 0, () => `${piece.id} crosses itself: sides ${crossings.join('; ')}`);
     }
-    for (const { name, edge, at } of piece.notches) {
+    // One in front and at the sides, two at the back (common practice).
+    for (const { name, edge, at, count } of piece.notches) {
       const path = piece.outline.find((e) => e.name === edge)?.path;
       must(path !== undefined, () => `${piece.id} has no edge for its notch ${name}`);
       const length = path ? pathLength(path) : 0;
@@ -56,8 +58,10 @@ const faultsOf = (draft: CapDraft, { turn }: Pick<Head, 'turn'>): readonly strin
         at >= 0 && at <= length + 1e-6,
         () => `${piece.id} has its notch ${name} at ${at} of ${length} mm`,
       );
+      must(count === (/\bback$/.test(name) ? 2 : 1), () => `${piece.id} has ${count} notches at its ${name}`);
     }
   }
+  faults.push(...faultsOfSewing(draft.pattern));
   const seams = checkSeams(draft.pattern);
   for (const { seam, a, b, difference, notches, meets } of seams) {
     must(Math.abs(difference) <= 0.05, () => `${seam.name}: ${a} mm and ${b} mm`);
@@ -79,6 +83,42 @@ const faultsOf = (draft: CapDraft, { turn }: Pick<Head, 'turn'>): readonly strin
     () => `what lies against the head is ${against.b} mm round instead of ${inner}`,
   );
   return faults;
+};
+
+/**
+ * Edges in no seam that have an allowance all the same: the ends of a tie and of a binding, turned in; the upper edge of a facing,
+ * neatened; and the under visor's, which is sewn as one with the upper one's.
+ */
+const FREE = /^((tie|archBinding) (left|right)|liningBand top|visorUnder inner)$/;
+
+/** What is wrong with how the seams go with what is cut: the kind of each edge, and how many copies there are. */
+const faultsOfSewing = ({ pieces, seams }: Pattern): readonly string[] => {
+  /** By the first seam of each edge, since what is sewn on later lies along a seam: a back strap at the lower edge, closed all round. */
+  const sewnAs = new Map<string, SeamKind>();
+  const copies = new Map<string, Set<number>>();
+  for (const { kind, a, b } of seams) {
+    for (const { piece, copy, edge } of [...a, ...b]) {
+      const key = `${piece} ${edge}`;
+      if (!sewnAs.has(key)) sewnAs.set(key, kind);
+      copies.set(piece, (copies.get(piece) ?? new Set()).add(copy));
+    }
+  }
+  return pieces.flatMap(({ id, outline, cuts }) => {
+    const wrong = outline.flatMap(({ name, kind }) => {
+      const seam = sewnAs.get(`${id} ${name}`);
+      const free = kind === 'hem' || kind === 'none' || FREE.test(`${id} ${name}`);
+      const right = seam === undefined ? free : kind === seam;
+      return right
+        ? []
+        : [`${id} has the allowance of a ${kind} at its ${name}, sewn as ${seam ?? 'no seam'}`];
+    });
+    const sewn = [...(copies.get(id) ?? [])];
+    // What lies behind a cloth is sewn with it. Of the pieces that are in no seam there is nothing to count.
+    const faces = cuts.filter(({ cloth }) => cloth === 'outer' || cloth === 'lining');
+    const cut = faces.reduce((sum, { count }) => sum + count, 0);
+    const all = sewn.length === 0 || (sewn.length === cut && sewn.every((copy) => copy < cut));
+    return all ? wrong : [...wrong, `${id} is cut ${cut} times, and sewn are the copies ${sewn}`];
+  });
 };
 
 const extremesOf = (p: Parameter): readonly unknown[] => {

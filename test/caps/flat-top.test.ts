@@ -63,9 +63,12 @@ describe('a flat-top cap', () => {
           const times = used.get(`${piece.id} ${copy} ${edge.name}`) ?? 0;
           const caught = piece.id === 'band' && edge.name === 'bottom' ? 190 / (HEAD.girth + 12.7) : 0;
           expect(times, `${piece.id} ${copy} ${edge.name}`).toBeCloseTo(1 + caught, 3);
+          used.delete(`${piece.id} ${copy} ${edge.name}`);
         }
       }
     }
+    // No more copies are sewn than are cut.
+    expect([...used.keys()]).toEqual([]);
   });
 
   test('has a tip whose edge is as long round as the crown girth', () => {
