@@ -8,6 +8,7 @@ import { developability } from '../../src/geometry/developability.ts';
 import { pathLength } from '../../src/geometry/measure.ts';
 import { checkSeams } from '../../src/pattern/seam-check.ts';
 import { inches } from '../../src/units.ts';
+import { say } from '../../src/words.ts';
 import { describeFamily, HEADS, outlineOf } from './family.ts';
 import { timesSewn } from './times-sewn.ts';
 
@@ -76,6 +77,18 @@ describe('a scrub cap', () => {
       // Woven elastic stretches to about twice its length (common practice).
       expect(girth - figure.mm).toBeLessThan(defaults.elasticLength);
     }
+  });
+
+  test('asks for as much elastic as is drawn through its casing', () => {
+    for (const elasticLength of [150, 180]) {
+      const notions = (pieceOf('casing', { elasticLength }).notions ?? []).filter(
+        ({ name }) => name === 'Elastic',
+      );
+      expect(notions.map(({ size }) => say(size, 'cm'))).toEqual([
+        expect.stringMatching(`^${elasticLength / 10}\\.0 cm\\b`),
+      ]);
+    }
+    expect(pieceOf('casing', { backTie: 'ties' }).notions ?? []).toEqual([]);
   });
 
   test('warns of ties on a child’s cap, and has none unless they are wished', () => {

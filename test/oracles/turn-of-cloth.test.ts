@@ -108,6 +108,16 @@ describe('the lining against its shell', () => {
   });
 });
 
+test('the lining’s top of a flat cap is narrower than the shell’s by the cloth between the two at either side, and by what is taken so that it does not bag', () => {
+  const style = styles.find(({ id }) => id === 'three-piece')!;
+  for (const liningTake of [0, 6]) {
+    const draft = draftIn(CORDUROY, style, { lining: true, liningTake });
+    const widths = ['top', 'liningTop'].map((id) => measure(draft, id, 'Widest'));
+    // Half of 1.5 mm of corduroy and half of 0.2 mm of satin lie between the middles of the two.
+    expectNear(widths[0]! - widths[1]!, 2 * 0.85 + liningTake, 0.05);
+  }
+});
+
 describe('the upper cover of a visor', () => {
   const visored = styles.filter(({ parameters }) => 'visorSource' in parameters);
   const inOuter = (outer: number) => clothsOf({ outer, lining: 0.2, interlining: 0.2, stiffener: 1.8 });

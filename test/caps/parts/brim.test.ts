@@ -15,6 +15,7 @@ import { parallelAngle, parallelGirth } from '../../../src/geometry/oval-paralle
 import { distance, dot, subtract } from '../../../src/geometry/point.ts';
 import { distance3 } from '../../../src/geometry/space.ts';
 import type { Side } from '../../../src/pattern/chain.ts';
+import type { Cloth } from '../../../src/pattern/piece.ts';
 import { checkSeams } from '../../../src/pattern/seam-check.ts';
 import { degrees } from '../../../src/units.ts';
 import { outlineOf } from '../family.ts';
@@ -269,6 +270,44 @@ describe('a brim', () => {
     expect(stitchRows(54, 7)).toBe(7);
     expect(stitchRows(30, 20)).toBe(1);
     expect(stitchRows(66, 6)).toBe(10);
+  });
+});
+
+describe('the cloths of a brim', () => {
+  /** How many whole rings are cut from a cloth, by its area. */
+  const ringsOf = (make: BrimMake, cloth: Cloth): number => {
+    const slope = slopeOf(1, 0, 70, 30);
+    const made = brim(slope, make, plainEdge);
+    const cut = made.pieces.flatMap((piece) =>
+      piece.cuts.filter((one) => one.cloth === cloth).map(({ count }) => count * areaOf(outlineOf(piece))),
+    );
+    // A ring of a cone: its width by the mean of its two girths.
+    const ring = (70 * (GIRTH + outerGirth(slope))) / 2;
+    return cut.reduce((sum, area) => sum + area, 0) / ring;
+  };
+  const none = { brimBody: 'none' } as const;
+
+  test('are an upper and an under ring, one of them of lining where that is wished', () => {
+    for (const make of MAKES) {
+      expect(ringsOf({ ...make, ...none }, 'outer')).toBeCloseTo(2, 3);
+      expect(ringsOf({ ...make, ...none, brimUnder: 'lining' }, 'outer')).toBeCloseTo(1, 3);
+      expect(ringsOf({ ...make, ...none, brimUnder: 'lining' }, 'lining')).toBeCloseTo(1, 3);
+    }
+  });
+
+  test('and between them no interlining, one layer or two, or one of stiffener, all the way round', () => {
+    for (const make of MAKES) {
+      const layers = (brimBody: BrimMake['brimBody'], cloth: Cloth) => ringsOf({ ...make, brimBody }, cloth);
+      for (const [body, interlining, stiffener] of [
+        ['none', 0, 0],
+        ['one', 1, 0],
+        ['two', 2, 0],
+        ['stiffener', 0, 1],
+      ] as const) {
+        expect(layers(body, 'interlining'), body).toBeCloseTo(interlining, 3);
+        expect(layers(body, 'stiffener'), body).toBeCloseTo(stiffener, 3);
+      }
+    }
   });
 });
 
