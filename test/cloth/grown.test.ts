@@ -6,9 +6,10 @@ import { growthOf } from '../../src/cloth/shrinkage.ts';
 import { defaultSpec } from '../../src/design/default-spec.ts';
 import { areaOf } from '../../src/geometry/area.ts';
 import { pathLength, pointAt } from '../../src/geometry/measure.ts';
-import { distance } from '../../src/geometry/point.ts';
+import { distance, subtract } from '../../src/geometry/point.ts';
 import { cutLine } from '../../src/pattern/cut-line.ts';
 import { checkSeams } from '../../src/pattern/seam-check.ts';
+import { say } from '../../src/words.ts';
 
 const values = defaultsOf(flatTop.parameters) as Parameters<typeof flatTop.draft>[0];
 const { pattern } = flatTop.draft(values, { girth: 560, ratio: 0.8, arc: 315 });
@@ -56,6 +57,28 @@ describe('pieces cut larger for cloth that shrinks', () => {
     const band = pattern.pieces.find(({ id }) => id === 'band')!;
     const length = (p: typeof band) => pathLength(p.outline.find(({ name }) => name === 'bottom')!.path);
     expect(length(grown(band, growth))).toBeCloseTo(length(band) / 0.95, 6);
+  });
+
+  test('keep their nap: what pointed up points up when it is cut', () => {
+    for (const piece of pattern.pieces) {
+      const [before, after] = [piece, grown(piece, growth)].map(({ grain: [foot, head] }) =>
+        subtract(head, foot),
+      );
+      // Along the grain itself, longer by what the wash takes along.
+      expect(after!.x, piece.id).toBeCloseTo(before!.x / 0.95, 6);
+      expect(after!.y, piece.id).toBeCloseTo(before!.y / 0.95, 6);
+    }
+  });
+
+  test('say what the first wash takes along the grain and across it', () => {
+    const { cloths } = defaultSpec;
+    const cut = cutPattern(pattern, { ...cloths, outer: { ...cloths.outer, ...shrinks } });
+    const said = cut.pieces
+      .filter(({ cuts }) => cuts.some(({ cloth }) => cloth === 'outer'))
+      .map(({ notes }) => notes.map((note) => say(note, 'cm')).filter((note) => note.includes('wash')));
+    expect(said.length).toBeGreaterThan(3);
+    for (const notes of said)
+      expect(notes).toEqual(['Larger by what the first wash takes: 5 % along the grain, 2 % across.']);
   });
 
   test('are one for each cloth where two shrink differently, and the same pattern where none does', () => {

@@ -72,6 +72,26 @@ describe('what has to be laid on a cloth', () => {
     expect(named(all, 'band').map(({ layers }) => layers)).toEqual(['one of two']);
   });
 
+  test('is as many face down on folded cloth as are wanted so: each pair gives one, and the single ones the rest', () => {
+    const bent = { ...cutting.pieces.find(({ id }) => id === 'visor')!, foldable: false };
+    for (const [count, mirrored] of [
+      [2, 1],
+      [3, 2],
+      [3, 1],
+      [3, 3],
+      [5, 2],
+    ] as const) {
+      const one = { ...cutting, pieces: [{ ...bent, cuts: [{ cloth: 'outer', count, mirrored } as const] }] };
+      const wish = wishOf('outer', { folded: true });
+      const laid = layPieces({ ...wish, caps: [{ name: '', cutting: one, count: 1 }] });
+      const pairs = laid.filter(({ layers }) => layers === 'both').length;
+      const single = laid.filter(({ layers }) => layers === 'one of two');
+      expect(2 * pairs + single.length, `${mirrored} of ${count}`).toBe(count);
+      const faceDown = single.filter((piece) => piece.mirrored).length;
+      expect(pairs + faceDown, `${mirrored} of ${count} face down`).toBe(mirrored);
+    }
+  });
+
   test('is without allowance for interlining, which is cut on the stitch line', () => {
     const [band] = named(pieces('interlining'), 'band');
     const { min, max } = boxOf(band!.polygon);
