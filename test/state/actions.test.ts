@@ -102,6 +102,23 @@ describe('a wish that cannot be sewn', () => {
   });
 });
 
+describe('a change of style', () => {
+  // Common practice: a visor is sewn to no more than half of the way round.
+  it('makes of what could not be sewn what can, for the head on the table', async () => {
+    const { canBeSewn } = await import('../../src/state/derived.ts');
+    studio.put('cap.visorLength', 300);
+    expect(canBeSewn(studio.now().wish)).toBe(false);
+    await studio.putStyle('gored');
+    const { wish, good } = studio.now();
+    expect(wish.cap.style).toBe('gored');
+    expect(canBeSewn(wish)).toBe(true);
+    expect(good).toBe(wish);
+    const stretch = Number(wish.cap.values.visorLength);
+    expect(stretch).toBeLessThan((546.1 + ease()) / 2 + 1);
+    expect(stretch).toBeGreaterThan(190);
+  });
+});
+
 describe('what is typed', () => {
   it('is kept word for word beside its value, letter by letter in one step', () => {
     studio.type('head.girth', '2', undefined);

@@ -58,16 +58,20 @@ describe('a cap taken from the shelf', () => {
   });
 
   it('keeps a wish that cannot be sewn, with the last that can under it', async () => {
-    const { now, takeToTable, put } = await open();
+    const { now, takeToTable, put, putUnit } = await open();
     const { capId } = now();
     put('cap.sideBandHeight', 30);
     const { good } = now();
     put('cap.crownFullness', 300);
     await takeToTable(now().shelf[0]!);
     expect(now().good).toBe(now().wish);
+    putUnit('in');
     await takeToTable(now().shelf.find(({ id }) => id === capId)!);
     expect(now().wish.cap.values.crownFullness).toBe(300);
     expect(now().good.cap).toEqual(good.cap);
+    // What is shown and printed meanwhile is said in the unit that stays, on the paper that stays.
+    for (const spec of [now().wish, now().good])
+      expect(spec).toMatchObject({ unit: 'in', paper: { paper: 'letter' } });
   });
 
   it('of which no wish can be sewn lies on the table over the demo cap', async () => {

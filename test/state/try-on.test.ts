@@ -91,6 +91,25 @@ test('taken with consent it is one step of undo, and its note is kept with the h
   expect(now().wish.head.fittings).toBeUndefined();
 });
 
+test('the note goes on the card of the head, which keeps its own measures', async () => {
+  const { keepFit, put, now } = await open();
+  const measuredBefore = now().heads[0]!;
+  expect(measuredBefore.name).toBe(now().wish.head.name);
+  put('head.girth', 560);
+  expect(keepFit({ ease: 20 }, note)).toBe(true);
+  expect(now().wish.head).toMatchObject({ readings: [560], fittings: [note] });
+  expect(now().heads[0]).toEqual({ ...measuredBefore, fittings: [note] });
+});
+
+test('a head without a card gets its card with the note', async () => {
+  const { keepFit, put, now } = await open();
+  const { heads } = now();
+  put('head.name', 'Flugelhorn');
+  keepFit({ ease: 20 }, note);
+  expect(now().heads).toEqual([...heads, now().wish.head]);
+  expect(now().heads.at(-1)).toMatchObject({ name: 'Flugelhorn', fittings: [note] });
+});
+
 test('what cannot be sewn is refused', async () => {
   const { tryOn, keepFit, now } = await open();
   const before = now();
