@@ -1,13 +1,15 @@
 import type { Parameter } from '../caps/parameter.ts';
 import { formatAngle, formatLength, formatRatio, type Unit } from '../units.ts';
 
-/** A measure of a style's table as people write it; a row that the style does not have is taken for a length. */
-export const rowValue = (row: Pick<Parameter, 'kind'> | undefined, value: number, unit: Unit): string => {
-  switch (row?.kind) {
+/** A measure of a style's table as people write it. */
+export const rowValue = ({ kind }: Pick<Parameter, 'kind'>, value: number, unit: Unit): string => {
+  switch (kind) {
     case 'angle':
       return formatAngle(value);
     case 'ratio':
       return formatRatio(value);
+    case 'count':
+      return String(value);
     default:
       return formatLength(value, unit);
   }

@@ -24,15 +24,16 @@ export const WhatFitted = () => {
     <div className="remark">
       <p>
         What fitted last:{' '}
-        {keys.map((key, i) => (
-          <span key={key}>
-            {i > 0 && ', '}
-            {parameters[key]!.label.toLowerCase()}{' '}
-            <Figures
-              text={`${rowValue(parameters[key], Number(others[key]), unit)} (now ${rowValue(parameters[key], Number(values[key]), unit)})`}
-            />
-          </span>
-        ))}
+        {keys.map((key, i) => {
+          const row = parameters[key]!;
+          const value = (n: unknown): string => rowValue(row, Number(n), unit);
+          return (
+            <span key={key}>
+              {i > 0 && ', '}
+              {row.label.toLowerCase()} <Figures text={`${value(others[key])} (now ${value(values[key])})`} />
+            </span>
+          );
+        })}
         .
       </p>
       <button type="button" onClick={() => putValues(others)}>
