@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright/test';
 import { readPdf } from '../test/oracles/pdf-reader.ts';
-import { goTo, lengthIn, outline, shown, tally, unitSwitch } from './at-hand.ts';
+import { goTo, lengthIn, outline, shown, tally, typedField, unitSwitch } from './at-hand.ts';
 import { download, mapOf, sheetsSaid } from './printed.ts';
 import { expect, test } from './studio.ts';
 
@@ -215,4 +215,81 @@ test('the booklet can follow the pattern in one file, on the same paper', async 
     expect(width).toBeCloseTo(210, 1);
     expect(height).toBeCloseTo(297, 1);
   }
+});
+
+test('a fitting and the steps are those of the cap on the table: another from the shelf begins anew', async ({
+  studio,
+}) => {
+  await goTo(studio, 'Sewing');
+  const steps = await titles(studio);
+  for (const title of steps.slice(0, 3))
+    await studio.getByRole('checkbox', { name: `Done: ${title}` }).check();
+  await expect(studio.getByRole('button', { name: steps[3]!, expanded: true })).toBeVisible();
+  await studio.getByText('Fitting: how does it sit?').click();
+  await studio.getByRole('checkbox', { name: 'It is tight' }).check();
+  await studio.getByRole('button', { name: 'Shelf', exact: true }).click();
+  await studio.getByRole('button', { name: 'New cap for Cornet' }).click();
+  await expect(studio.getByText(`0 of ${steps.length} done`)).toBeVisible();
+  await expect(studio.getByRole('button', { name: steps[0]!, expanded: true })).toBeVisible();
+  await studio.getByText('Fitting: how does it sit?').click();
+  await expect(studio.getByRole('checkbox', { name: 'It is tight' })).not.toBeChecked();
+});
+
+test('what a fitting found of one head is not said of the next', async ({ studio }) => {
+  await goTo(studio, 'Head');
+  await studio.getByText('Head cards', { exact: true }).click();
+  await studio.getByRole('button', { name: 'Bass drum', exact: true }).click();
+  await goTo(studio, 'Sewing');
+  await studio.getByText('Fitting: how does it sit?').click();
+  await studio.getByRole('checkbox', { name: 'It is loose and slips' }).check();
+  // The step that is taken back is the head: the cap is Cornet's again.
+  await studio.getByRole('button', { name: 'Undo' }).click();
+  await expect(studio.getByRole('textbox', { name: 'Name of the cap' })).toHaveValue('Cornet’s cap');
+  await studio.getByText('Fitting: how does it sit?').click();
+  await expect(studio.getByRole('checkbox', { name: 'It is loose and slips' })).not.toBeChecked();
+});
+
+test('what pins took up stays as long as it was when the units are switched', async ({ studio }) => {
+  await goTo(studio, 'Sewing');
+  await studio.getByText('Fitting: how does it sit?').click();
+  await studio.getByRole('checkbox', { name: 'It is tight' }).check();
+  const more = studio.getByRole('textbox', { name: /How much more does it want/ });
+  await more.fill('1.5');
+  await expect(studio.getByText('Ease: 1.3 cm → 2.8 cm')).toBeVisible();
+  await unitSwitch(studio, 'in').check({ force: true });
+  await expect(more).toHaveValue('9/16 in');
+  // 12.7 mm and 15 mm: 1.09 in.
+  await expect(studio.getByText('Ease: 1/2 in → 1 1/16 in')).toBeVisible();
+  await unitSwitch(studio, 'cm').check({ force: true });
+  await expect(more).toHaveValue('1.5');
+});
+
+test('a fitting of a cap that cannot be sewn says what is in the way', async ({ studio }) => {
+  await typedField(studio, 'Crown fullness').fill('99');
+  await goTo(studio, 'Sewing');
+  await studio.getByText('Fitting: how does it sit?').click();
+  await studio.getByRole('checkbox', { name: 'It is tight' }).check();
+  await expect(studio.getByRole('button', { name: 'Show it on the table' })).toBeDisabled();
+  await expect(studio.getByRole('button', { name: 'Change the pattern' })).toBeDisabled();
+  await expect(studio.getByText(/^With what is wished now this cannot be sewn\. .*crown/i)).toBeVisible();
+});
+
+test('a fitting is told in the words and units of the style it was made in, whatever lies on the table', async ({
+  studio,
+}) => {
+  await goTo(studio, 'Sewing');
+  await studio.getByText('Fitting: how does it sit?').click();
+  await studio.getByRole('checkbox', { name: 'The visor points up' }).check();
+  await studio.getByRole('button', { name: 'Change the pattern' }).click();
+  const note = studio.getByText(/The visor points up\. Visor drop 30° → 36°/);
+  await expect(note).toBeVisible();
+  // Where a page is opened with a beret on the table, the style of the fitting has yet to be fetched.
+  await goTo(studio, 'Cap');
+  await studio.getByText(/^Style/).click();
+  await studio.getByRole('radio', { name: 'Beret' }).check();
+  await expect(studio.getByText('Style Beret')).toBeVisible();
+  await studio.reload();
+  await goTo(studio, 'Sewing');
+  await studio.getByText('Fitting: how does it sit?').click();
+  await expect(note).toBeVisible();
 });

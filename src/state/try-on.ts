@@ -1,8 +1,9 @@
 import type { ParameterValue, Values } from '../caps/parameter.ts';
 import { cardOf, withCard, withNote } from '../design/head-cards.ts';
 import type { FitNote, Spec } from '../design/spec.ts';
+import type { Problem } from '../pattern/problem.ts';
 import { settle, wishing } from './actions.ts';
-import { canBeSewn } from './derived.ts';
+import { canBeSewn, judged } from './derived.ts';
 import { useStudio } from './studio.ts';
 
 /**
@@ -12,7 +13,7 @@ import { useStudio } from './studio.ts';
 export const tryOn = (values: Partial<Values>): boolean => {
   settle();
   const trial = changed(useStudio.getState().wish, values);
-  if (trial === null) return false;
+  if (!canBeSewn(trial)) return false;
   useStudio.setState({ trial });
   return true;
 };
@@ -24,7 +25,7 @@ export const tryOn = (values: Partial<Values>): boolean => {
 export const keepFit = (values: Readonly<Record<string, ParameterValue>>, note: FitNote): boolean => {
   settle();
   const next = changed(useStudio.getState().wish, values);
-  if (next === null) return false;
+  if (!canBeSewn(next)) return false;
   const wish = { ...next, head: withNote(next.head, note) };
   const { heads } = useStudio.getState();
   const card = cardOf(heads, wish.head);
@@ -33,9 +34,11 @@ export const keepFit = (values: Readonly<Record<string, ParameterValue>>, note: 
   return true;
 };
 
-/** A wish with some values changed; null where that cannot be sewn. */
-const changed = (wish: Spec, values: Partial<Values>): Spec | null => {
-  const cap = { ...wish.cap, values: { ...wish.cap.values, ...(values as Values) } };
-  const next = { ...wish, cap };
-  return !canBeSewn(next) ? null : next;
-};
+/** What stands first in the way of a wish with some values changed; null where that can be sewn. */
+export const inTheWayOf = (wish: Spec, values: Partial<Values>): Problem | null =>
+  judged(changed(wish, values)).problems[0] ?? null;
+
+const changed = (wish: Spec, values: Partial<Values>): Spec => ({
+  ...wish,
+  cap: { ...wish.cap, values: { ...wish.cap.values, ...(values as Values) } },
+});

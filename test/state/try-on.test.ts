@@ -119,6 +119,14 @@ test('what cannot be sewn is refused', async () => {
   expect(now().good).toBe(before.good);
 });
 
+test('what stands in the way of a change is named: the crown that is wished, until the change mends it', async () => {
+  const { inTheWayOf, put, now } = await open();
+  expect(inTheWayOf(now().wish, { ease: 20 })).toBeNull();
+  put('cap.crownFullness', 999);
+  expect(inTheWayOf(now().wish, { ease: 20 })?.field).toBe('cap.crownFullness');
+  expect(inTheWayOf(now().wish, { crownFullness: 60 })).toBeNull();
+});
+
 test('notes survive a reload, damaged ones go without a word', async () => {
   const { keepFit } = await open();
   keepFit({ ease: 20 }, note);

@@ -3,9 +3,11 @@ import { styleOf } from '../../caps/registry.ts';
 import type { Draft } from '../../design/draft.ts';
 import { type FindingId, findings } from '../../guide/fitting/findings.ts';
 import { type FitChange, type Fitting as Fits, fittingOf } from '../../guide/fitting/fitting-of.ts';
+import type { Problem } from '../../pattern/problem.ts';
 import { putBack } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';
-import { keepFit, tryOn } from '../../state/try-on.ts';
+import { inTheWayOf, keepFit, tryOn } from '../../state/try-on.ts';
+import { stillStands, type Typed } from '../../state/typed.ts';
 import { formatLength, parseLength, type Unit } from '../../units.ts';
 import { focusHeading } from '../focus.ts';
 import { rowValue } from '../row-value.ts';
@@ -13,68 +15,75 @@ import { Figures, Said } from '../Said.tsx';
 import { today } from '../today.ts';
 import { FitNotes } from './FitNotes.tsx';
 
+/** A length that pins or a tape told, mm, with the words it was typed in; null where none is asked for. */
+type Told = (Typed & { readonly value: number }) | null;
+
 /** What the wearer says of the cap on the head, what it comes from, and what to change. */
 export const Fitting = ({ draft }: { readonly draft: Draft }) => {
   const tried = useStudio((s) => s.trial !== null);
-  const [found, setFound] = useState<Readonly<Partial<Record<FindingId, string>>>>({});
-  const unit = useStudio((s) => s.wish.unit);
+  const [found, setFound] = useState<Readonly<Partial<Record<FindingId, Told>>>>({});
+  const wish = useStudio((s) => s.wish);
+  const { unit } = wish;
   useEffect(() => () => void putBack(), []);
   const fits = fittingOf(
     findings.flatMap(({ id }) => {
-      const text = found[id];
-      if (text === undefined) return [];
-      if (text === '') return [{ id }];
+      const told = found[id];
+      if (told === undefined) return [];
+      if (told === null) return [{ id }];
       // What cannot be read waits until it can.
-      const read = parseLength(text, unit);
-      return read.ok ? [{ id, amount: read.mm }] : [];
+      return told.understood ? [{ id, amount: told.value }] : [];
     }),
     { ...draft, style: styleOf(draft.spec.cap.style) },
   );
-  const mark = (id: FindingId, text: string | null) => {
+  const values = valuesOf(fits.changes);
+  const inTheWay = fits.changes.length > 0 ? inTheWayOf(wish, values) : null;
+  const mark = (id: FindingId, told: Told | undefined) => {
     putBack();
     const { [id]: _, ...others } = found;
-    setFound(text === null ? others : { ...others, [id]: text });
+    setFound(told === undefined ? others : { ...others, [id]: told });
   };
   return (
     <details className="needs fitting">
       <summary>Fitting: how does it sit?</summary>
       <p className="help">Try on a toile, a cap in cheap cloth, or the finished cap. Tick what you see.</p>
       <ul className="findings">
-        {findings.map(({ id, title, amount }) => (
-          <li key={id}>
-            <label className="check">
-              <input
-                type="checkbox"
-                checked={found[id] !== undefined}
-                onChange={(event) =>
-                  mark(id, event.target.checked ? (amount ? formatLength(amount.usual, unit) : '') : null)
-                }
-              />
-              {title}
-            </label>
-            {amount && found[id] !== undefined && (
-              <Amount question={amount.question} text={found[id]} onText={(text) => mark(id, text)} />
-            )}
-          </li>
-        ))}
+        {findings.map(({ id, title, amount }) => {
+          const told = found[id];
+          return (
+            <li key={id}>
+              <label className="check">
+                <input
+                  type="checkbox"
+                  checked={told !== undefined}
+                  onChange={(event) =>
+                    mark(id, event.target.checked ? (amount ? usually(amount.usual, unit) : null) : undefined)
+                  }
+                />
+                {title}
+              </label>
+              {amount && told && (
+                <Amount question={amount.question} told={told} onTold={(next) => mark(id, next)} />
+              )}
+            </li>
+          );
+        })}
       </ul>
-      <Advice fits={fits} unit={unit} />
+      <Advice fits={fits} unit={unit} inTheWay={inTheWay} />
       {fits.changes.length > 0 && (
         <div className="fit-buttons">
-          {tried ? (
-            <button type="button" onClick={putBack}>
-              Put it back
-            </button>
-          ) : (
-            <button type="button" onClick={() => tryOn(valuesOf(fits.changes))}>
-              Show it on the table
-            </button>
-          )}
+          <button
+            type="button"
+            aria-disabled={inTheWay !== null}
+            onClick={() => (tried ? putBack() : tryOn(values))}
+          >
+            {tried ? 'Put it back' : 'Show it on the table'}
+          </button>
           <button
             type="button"
             className="main"
+            aria-disabled={inTheWay !== null}
             onClick={({ currentTarget }) => {
-              if (!keepFit(valuesOf(fits.changes), noteOf(fits, draft))) return;
+              if (!keepFit(values, noteOf(fits, draft))) return;
               focusHeading(currentTarget);
               setFound({});
             }}
@@ -88,6 +97,13 @@ export const Fitting = ({ draft }: { readonly draft: Draft }) => {
   );
 };
 
+const usually = (mm: number, unit: Unit): Told => ({
+  text: formatLength(mm, unit),
+  value: mm,
+  unit,
+  understood: true,
+});
+
 const valuesOf = (changes: readonly FitChange[]) =>
   Object.fromEntries(changes.map(({ key, to }) => [key, to]));
 
@@ -100,12 +116,14 @@ const noteOf = ({ advice, changes }: Fits, { spec }: Draft) => ({
 
 interface AmountProps {
   readonly question: string;
-  readonly text: string;
-  readonly onText: (text: string) => void;
+  readonly told: Told & object;
+  readonly onTold: (told: Told) => void;
 }
 
-const Amount = ({ question, text, onText }: AmountProps) => {
+const Amount = ({ question, told, onTold }: AmountProps) => {
   const unit = useStudio((s) => s.wish.unit);
+  const { value } = told;
+  const text = stillStands(told, value, unit) ? told.text : formatLength(value, unit);
   const read = parseLength(text, unit);
   return (
     <label className="fit-amount">
@@ -115,14 +133,24 @@ const Amount = ({ question, text, onText }: AmountProps) => {
         inputMode="decimal"
         value={text}
         aria-invalid={!read.ok || undefined}
-        onChange={(event) => onText(event.target.value)}
+        onChange={({ target }) => {
+          const next = parseLength(target.value, unit);
+          onTold({ text: target.value, value: next.ok ? next.mm : value, unit, understood: next.ok });
+        }}
       />
       {!read.ok && <span className="problem">{read.message}</span>}
     </label>
   );
 };
 
-const Advice = ({ fits, unit }: { readonly fits: Fits; readonly unit: Unit }) => (
+interface AdviceProps {
+  readonly fits: Fits;
+  readonly unit: Unit;
+  /** What keeps a cap with the change from being sewn. */
+  readonly inTheWay: Problem | null;
+}
+
+const Advice = ({ fits, unit, inTheWay }: AdviceProps) => (
   <div aria-live="polite">
     {fits.advice.map(({ id, title, cause, change, missing }) => (
       <div className="fit-advice" key={id}>
@@ -149,5 +177,10 @@ const Advice = ({ fits, unit }: { readonly fits: Fits; readonly unit: Unit }) =>
         Nothing is changed for them until you take one back.
       </p>
     ))}
+    {inTheWay !== null && (
+      <p className="problem">
+        With what is wished now this cannot be sewn. <Said words={inTheWay.message} />
+      </p>
+    )}
   </div>
 );

@@ -32,6 +32,9 @@ const Sewing = ({ draft }: { readonly draft: Draft }) => {
     [],
   );
   const { style } = draft.spec.cap;
+  // Another cap, or another head, is begun anew.
+  const cap = useStudio((s) => `${s.capId} ${style}`);
+  const wearer = useStudio((s) => s.wish.head.name);
   const { steps, minutes, tools, notions } = now.guide;
   return (
     <div className="sewing" data-large={large || undefined}>
@@ -44,9 +47,9 @@ const Sewing = ({ draft }: { readonly draft: Draft }) => {
         <KeepAwake />
       </div>
       <Needs tools={tools} notions={notions} />
-      <StepList now={now} style={style} key={style} />
+      <StepList now={now} style={style} key={cap} />
       <BookletDownload draft={draft} now={now} />
-      <Fitting draft={draft} key={`fit ${style}`} />
+      <Fitting draft={draft} key={`${cap} ${wearer}`} />
       <ForAChild open={draft.finishedGirth < CHILD} />
     </div>
   );
