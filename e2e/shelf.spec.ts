@@ -210,16 +210,32 @@ test('axe finds no barrier in the shelf and the head cards', async ({ studio }) 
   expect(await barriers(studio)).toEqual([]);
 });
 
-test('a second tab is told, since what it keeps would take the place of what the first keeps', async ({
+test('a tab that another has left behind keeps nothing of its own until it is told which of the two to keep', async ({
   studio,
   context,
 }) => {
+  const told = (page: Page) => page.getByText('Capwright is open in another tab too.');
   const second = await context.newPage();
   await second.goto(studio.url());
   await typedField(second, 'Ease').fill('2.2');
-  await expect(studio.getByText('Capwright is open in another tab too.')).toBeVisible();
-  // Being told is no change: long after any rest, the first has kept nothing in the place of what the second keeps.
-  await studio.reload();
+  await expect(told(studio)).toBeVisible();
+  // Walking to a stage, or a cap taken from the shelf, is no answer.
+  await goTo(studio, 'Paper');
+  await openShelf(studio);
+  await shelf(studio).getByRole('button', { name: 'Take Tenor horn’s cap to the table' }).click();
+  await studio.getByRole('button', { name: 'Take what the other tab kept' }).click();
+  await expect(capName(studio)).toHaveValue('Cornet’s cap');
   await expect(typedField(studio, 'Ease')).toHaveValue(/^2\.2/);
-  await expect(second.getByText('Capwright is open in another tab too.')).toHaveCount(0);
+  await expect(told(studio)).toHaveCount(0);
+  await expect(told(second)).toHaveCount(0);
+
+  await typedField(studio, 'Ease').fill('3');
+  await expect(told(second)).toBeVisible();
+  await typedField(second, 'Ease').fill('1.8');
+  await second.getByRole('button', { name: 'Keep this one' }).click();
+  await expect(second.getByRole('heading', { name: 'Cap', exact: true })).toBeFocused();
+  await expect(told(second)).toHaveCount(0);
+  await expect(told(studio)).toBeVisible();
+  await studio.reload();
+  await expect(typedField(studio, 'Ease')).toHaveValue(/^1\.8/);
 });

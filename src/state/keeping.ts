@@ -10,6 +10,8 @@ interface Keeping<S> extends PersistStorage<S> {
    * what another tab has kept since.
    */
   readonly asKept: (value: StorageValue<S>) => void;
+  /** Keeps what is here in the place of what another tab kept, and goes on keeping what is changed. */
+  readonly keepHere: () => void;
 }
 
 interface Told {
@@ -17,17 +19,19 @@ interface Told {
   readonly refused: () => void;
   /** It keeps again what is changed. */
   readonly keptAgain: () => void;
-  /** Another tab keeps something in the same place. */
+  /** Another tab has kept something in the same place. */
   readonly elsewhere: () => void;
 }
 
 /**
  * Keeps the state in the browser under one name. Writing waits for a rest and happens at the latest when the page is left,
- * so that dragging a slider is never held up. A browser that refuses is not an error: it is told once.
+ * so that dragging a slider is never held up. A browser that refuses is not an error: it is told once. What another tab has kept
+ * is left alone until `keepHere` or a reload: here is an older state, of which any change would write the whole.
  */
 export const keeping = <S>(place: string, told: Told): Keeping<S> => {
   let waiting: { readonly name: string; readonly value: StorageValue<S> } | null = null;
   let refused = false;
+  let heldBack = false;
   let last: string | null = null;
 
   const refuse = () => {
@@ -37,7 +41,7 @@ export const keeping = <S>(place: string, told: Told): Keeping<S> => {
 
   const write = () => {
     resting.stop();
-    if (!waiting) return;
+    if (heldBack || !waiting) return;
     const { name, value } = waiting;
     waiting = null;
     const text = JSON.stringify(value);
@@ -56,12 +60,19 @@ export const keeping = <S>(place: string, told: Told): Keeping<S> => {
   globalThis.addEventListener?.('pagehide', write);
   globalThis.document?.addEventListener('visibilitychange', write);
   globalThis.addEventListener?.('storage', (event) => {
-    if ((event as StorageEvent).key === place) told.elsewhere();
+    if ((event as StorageEvent).key !== place) return;
+    heldBack = true;
+    last = null;
+    told.elsewhere();
   });
 
   return {
     asKept: (value) => {
       last = JSON.stringify(value);
+    },
+    keepHere: () => {
+      heldBack = false;
+      write();
     },
     getItem: (name) => {
       try {

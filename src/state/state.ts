@@ -45,4 +45,6 @@ export interface Studio {
   readonly moving: { readonly field: FieldId; readonly wished: Spec; readonly from: Spec } | null;
   /** A calm word to the user about something that happened outside their work. */
   readonly notice: string | null;
+  /** Another tab has kept something since: what is changed here is not kept until the user has chosen between them. */
+  readonly elsewhere: boolean;
 }

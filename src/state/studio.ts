@@ -30,13 +30,12 @@ const first: Studio = {
   ticks: {},
   moving: null,
   notice: null,
+  elsewhere: false,
 };
 
 const NAME = 'capwright';
 const REFUSED =
   'This browser does not keep what you change now: a reload loses it. The shelf can save all caps as a file.';
-const ELSEWHERE =
-  'Capwright is open in another tab too. What was changed last is what is kept: please go on in one of them.';
 const say = (notice: string | null): void => {
   useStudio.setState({ notice });
 };
@@ -47,7 +46,7 @@ const storage = keeping<Kept>(NAME, {
   keptAgain: () => {
     if (useStudio.getState().notice === REFUSED) say(null);
   },
-  elsewhere: () => say(ELSEWHERE),
+  elsewhere: () => useStudio.setState({ elsewhere: true }),
 });
 
 export const useStudio = create<Studio>()(
@@ -78,6 +77,12 @@ export const wake = async (): Promise<void> => {
   await Promise.allSettled(stylesKept(kept?.state).map(fetchStyle));
   await useStudio.persist.rehydrate();
   storage.asKept({ state: toKeep(useStudio.getState()), version: VERSION });
+};
+
+/** Keeps what is in this tab in the place of what another kept. To take what the other kept is to reload the page. */
+export const keepHere = (): void => {
+  useStudio.setState({ elsewhere: false });
+  storage.keepHere();
 };
 
 /** Undo and redo of the wish, the shelf and the head cards, with how many steps each has. */

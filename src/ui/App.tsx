@@ -32,6 +32,7 @@ export const App = () => {
     <div className="studio">
       <Header />
       <Tape />
+      <Notice />
       <main>
         <Guard of={stage}>
           <section
@@ -43,8 +44,9 @@ export const App = () => {
             tabIndex={stage === 'sewing' ? 0 : undefined}
             aria-labelledby={`stage-${stage}`}
           >
-            <Notice />
-            <h2 className="unseen">{stageNames[stage]}</h2>
+            <h2 className="unseen" tabIndex={-1}>
+              {stageNames[stage]}
+            </h2>
             {stage === 'cap' ? <CapStage /> : <Fetched part={laterForms[stage]} with={{}} />}
           </section>
           <div className="board" data-worn={worn}>

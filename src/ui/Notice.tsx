@@ -1,15 +1,41 @@
 import { dismissNotice } from '../state/actions.ts';
-import { useStudio } from '../state/studio.ts';
+import { keepHere, useStudio } from '../state/studio.ts';
+import { focusHeading } from './focus.ts';
 
-/** A calm word about something outside the user's own work. */
+/** Calm words about something outside the user's own work. Where they come to stand is there before them, so that they are read out. */
 export const Notice = () => {
   const notice = useStudio((s) => s.notice);
-  return notice === null ? null : (
-    <p className="notice" role="status">
-      {notice}{' '}
-      <button type="button" onClick={dismissNotice}>
-        I see
-      </button>
-    </p>
+  const elsewhere = useStudio((s) => s.elsewhere);
+  return (
+    <div className="notices" role="status">
+      {elsewhere && (
+        <p className="notice">
+          Capwright is open in another tab too. That one has kept something since: what you change here is not
+          kept until you choose.{' '}
+          <button type="button" onClick={() => location.reload()}>
+            Take what the other tab kept
+          </button>{' '}
+          <Going onGo={keepHere}>Keep this one</Going>
+        </p>
+      )}
+      {notice !== null && (
+        <p className="notice">
+          {notice} <Going onGo={dismissNotice}>I see</Going>
+        </p>
+      )}
+    </div>
   );
 };
+
+/** A button that goes away with what is said. */
+const Going = ({ onGo, children }: { readonly onGo: () => void; readonly children: string }) => (
+  <button
+    type="button"
+    onClick={({ currentTarget }) => {
+      focusHeading(currentTarget);
+      onGo();
+    }}
+  >
+    {children}
+  </button>
+);

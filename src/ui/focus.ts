@@ -7,6 +7,6 @@ export const focusField = (field: FieldId): void => {
   control?.querySelector<HTMLElement>('input, select')?.focus();
 };
 
-/** What was pressed is about to go: the focus moves to the heading that it stands under. */
+/** What was pressed is about to go: the focus moves to the heading that it stands under, or to that of the stage. */
 export const focusHeading = (pressed: Element): void =>
-  pressed.closest('details, aside')?.querySelector<HTMLElement>('summary, h2')?.focus();
+  (pressed.closest('details, aside') ?? document).querySelector<HTMLElement>('summary, h2')?.focus();

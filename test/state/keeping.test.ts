@@ -78,23 +78,60 @@ describe('keeping', () => {
     expect(write).toHaveBeenCalledTimes(1);
   });
 
-  it('leaves alone what another tab kept, and is told of it, until something is changed here', async () => {
+  /** A studio, and how another tab keeps something beside it. */
+  const besideAnother = async () => {
     const told: ((event: object) => void)[] = [];
     vi.stubGlobal(
       'addEventListener',
       (kind: string, hear: (event: object) => void) => kind === 'storage' && told.push(hear),
     );
     const studio = await openStudio();
-    for (const hear of told) hear({ key: 'of another page' });
-    expect(studio.now().notice).toBeNull();
-    kept.set('capwright', 'what another tab kept');
-    for (const hear of told) hear({ key: 'capwright' });
-    expect(studio.now().notice).toMatch(/open in another tab/);
+    const { keepHere } = await import('../../src/state/studio.ts');
+    const keptElsewhere = (key: string, text: string) => {
+      kept.set(key, text);
+      for (const hear of told) hear({ key });
+    };
+    return { ...studio, keepHere, keptElsewhere };
+  };
+
+  it('leaves alone what another tab kept, whatever is done here, until it is asked to keep this', async () => {
+    const { now, keptElsewhere, put, goTo, keepHere } = await besideAnother();
+    keptElsewhere('of another page', 'something');
+    expect(now().elsewhere).toBe(false);
+    put('cap.ease', 20);
+    keptElsewhere('capwright', 'what another tab kept');
+    expect(now().elsewhere).toBe(true);
+    goTo('paper');
+    rest();
+    put('cap.ease', 22);
     rest();
     expect(kept.get('capwright')).toBe('what another tab kept');
-    studio.put('cap.ease', 20);
+    keepHere();
+    expect(now().elsewhere).toBe(false);
+    expect(kept.get('capwright')).toContain('"ease":22');
+    put('cap.ease', 24);
     rest();
+    expect(kept.get('capwright')).toContain('"ease":24');
+  });
+
+  it('of this tab takes the place of what another kept though nothing was changed here', async () => {
+    const { keptElsewhere, keepHere, put } = await besideAnother();
+    put('cap.ease', 20);
+    rest();
+    keptElsewhere('capwright', 'what another tab kept');
+    keepHere();
     expect(kept.get('capwright')).toContain('"ease":20');
+  });
+
+  it('is what another tab kept once the page is opened anew', async () => {
+    const { keptElsewhere, put } = await besideAnother();
+    put('cap.ease', 20);
+    rest();
+    keptElsewhere('capwright', kept.get('capwright')!.replaceAll('"ease":20', '"ease":30'));
+    put('cap.ease', 22);
+    const { now } = await reload();
+    expect(now().wish.cap.values.ease).toBe(30);
+    expect(now().elsewhere).toBe(false);
   });
 
   it('of a cap whose style cannot be fetched loses nothing: it waits on the shelf', async () => {
