@@ -1,4 +1,4 @@
-import type { ReadPdf } from '../test/oracles/pdf-reader.ts';
+import { type ReadPdf, readPdf } from '../test/oracles/pdf-reader.ts';
 import { goTo, tally, typedField } from './at-hand.ts';
 import { download, joined, mapOf, sheetsSaid, stitchLines } from './printed.ts';
 import { expect, test } from './studio.ts';
@@ -108,4 +108,41 @@ test('a printer that draws small gets a file drawn larger', async ({ studio }) =
   await studio.getByRole('textbox', { name: '100 mm square, across' }).fill('50');
   await expect(studio.getByText(/That is not a 100 mm square/)).toBeVisible();
   await expect(button).toBeDisabled();
+});
+
+test('what the browser itself prints is never taken for a pattern: the shopping list, the order of work, and where patterns are', async ({
+  studio,
+}) => {
+  const printed = async () => (await readPdf(new Uint8Array(await studio.pdf({ format: 'A4' })))).pages;
+  const words = async () => (await printed()).flatMap(({ texts }) => texts.map(({ text }) => text)).join('');
+  const WHERE = 'Patterns are printed from the PDF on the Paper stage.';
+  await studio.getByRole('button', { name: 'Dark room' }).click();
+  await studio.getByRole('button', { name: 'Shelf', exact: true }).click();
+  for (const stage of ['Head', 'Cap', 'Paper'] as const) {
+    await goTo(studio, stage);
+    expect(await words()).toBe(WHERE);
+    // No canvas, and no line of a piece, of a control or of the tape.
+    for (const { images, paths } of await printed()) {
+      expect(images).toBe(0);
+      expect(paths.filter(({ painted }) => painted === 'stroke')).toEqual([]);
+    }
+  }
+  await goTo(studio, 'Cloth');
+  await expect(studio.getByRole('button', { name: 'Print the list' })).toBeVisible();
+  const list = await words();
+  expect(list).toMatch(/Shopping list.*Thread/s);
+  expect(list).toContain(WHERE);
+  expect(list).not.toContain('Take to the table');
+  await goTo(studio, 'Sewing');
+  const steps = await words();
+  expect(steps).toContain('Cut the pieces');
+  expect(steps).toContain('Take care');
+  expect(steps).not.toMatch(/Large type|Fitting|Download|Inside 5/);
+  // Ink on paper, though the room is dark.
+  await studio.emulateMedia({ media: 'print' });
+  const ink = await studio
+    .getByText(WHERE)
+    .evaluate((line) => getComputedStyle(line).color.match(/\d+/g)!.map(Number));
+  await studio.emulateMedia({ media: null });
+  expect(Math.max(...ink)).toBeLessThan(100);
 });

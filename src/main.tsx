@@ -3,6 +3,7 @@ import './ui/styles/base.css';
 import './ui/styles/frame.css';
 import './ui/styles/controls.css';
 import './ui/styles/stages.css';
+import './ui/styles/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { useStudio, wake } from './state/studio.ts';

@@ -61,6 +61,7 @@ export const App = () => {
         </Guard>
       </main>
       <Tally />
+      <p className="on-paper">Patterns are printed from the PDF on the Paper stage.</p>
     </div>
   );
 };
