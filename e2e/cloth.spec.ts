@@ -97,6 +97,7 @@ test('a piece is dragged and put down, the rest make room, and it is let go agai
   await expect(tip).toHaveAttribute('aria-pressed', 'true');
   await expect.poll(() => top(tip)).toBeCloseTo(put, 0);
   await studio.getByRole('button', { name: 'Let go of all pieces' }).click();
+  await expect(studio.getByRole('heading', { name: 'Cloth', exact: true })).toBeFocused();
   await expect(tip).toHaveAttribute('aria-pressed', 'false');
 });
 

@@ -48,6 +48,7 @@ test('ticks survive a reload and are no steps of undo', async ({ studio }) => {
   await expect(studio.getByRole('button', { name: third!, expanded: true })).toBeVisible();
   await studio.getByRole('button', { name: 'Start again' }).click();
   await expect(studio.getByRole('checkbox', { name: `Done: ${first}` })).not.toBeChecked();
+  await expect(studio.getByRole('heading', { name: 'Sewing', exact: true })).toBeFocused();
 });
 
 test('what the spec makes needless is absent', async ({ studio }) => {
@@ -133,6 +134,8 @@ test('a fitting is tried on, agreed to, and is one step of undo; it stays with t
   await expect.poll(() => outline(studio)).not.toBe(flat);
   await expect.poll(isInside).toBeCloseTo(inside - 8, 0);
   await expect(studio.getByText('The table shows a change on trial.')).toBeVisible();
+  // Undo would put it back as well.
+  await expect(studio.getByRole('button', { name: 'Undo' })).toBeEnabled();
   await studio.getByRole('button', { name: 'Put it back' }).click();
   await expect.poll(() => outline(studio)).toBe(flat);
   await expect(studio.getByRole('button', { name: 'Undo' })).toBeDisabled();

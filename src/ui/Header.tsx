@@ -91,9 +91,11 @@ const Units = () => {
 
 const Steps = () => {
   const { back, forward } = useSteps();
+  // What is tried on is no step, and can be put back all the same.
+  const tried = useStudio((s) => s.trial !== null);
   return (
     <div className="steps">
-      <button type="button" onClick={undo} aria-disabled={back === 0} title="Undo (Ctrl Z)">
+      <button type="button" onClick={undo} aria-disabled={back === 0 && !tried} title="Undo (Ctrl Z)">
         <svg viewBox="0 0 20 20" aria-hidden="true">
           <path d="M7 4L3 8L7 12M3 8H12A4.500 4.500 0 0 1 12 17H8" />
         </svg>

@@ -1,6 +1,6 @@
 import { dismissNotice } from '../state/actions.ts';
 import { keepHere, useStudio } from '../state/studio.ts';
-import { focusHeading } from './focus.ts';
+import { Going } from './Going.tsx';
 
 /** Calm words about something outside the user's own work. Where they come to stand is there before them, so that they are read out. */
 export const Notice = () => {
@@ -15,27 +15,14 @@ export const Notice = () => {
           <button type="button" onClick={() => location.reload()}>
             Take what the other tab kept
           </button>{' '}
-          <Going onGo={keepHere}>Keep this one</Going>
+          <Going onPress={keepHere}>Keep this one</Going>
         </p>
       )}
       {notice !== null && (
         <p className="notice">
-          {notice} <Going onGo={dismissNotice}>I see</Going>
+          {notice} <Going onPress={dismissNotice}>I see</Going>
         </p>
       )}
     </div>
   );
 };
-
-/** A button that goes away with what is said. */
-const Going = ({ onGo, children }: { readonly onGo: () => void; readonly children: string }) => (
-  <button
-    type="button"
-    onClick={({ currentTarget }) => {
-      focusHeading(currentTarget);
-      onGo();
-    }}
-  >
-    {children}
-  </button>
-);

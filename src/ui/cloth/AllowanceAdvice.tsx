@@ -3,6 +3,7 @@ import { put } from '../../state/actions.ts';
 import { readField } from '../../state/field.ts';
 import { useStudio } from '../../state/studio.ts';
 import { formatLength } from '../../units.ts';
+import { Going } from '../Going.tsx';
 import { Figures, Said } from '../Said.tsx';
 
 /** What this cloth would like for its seams: said, and applied only if it is asked for. */
@@ -15,9 +16,9 @@ export const AllowanceAdvice = () => {
   return (
     <p className="remark" aria-live="polite">
       <Said words={advice.message} />{' '}
-      <button type="button" onClick={() => put('cap.allowance', advice.allowance)}>
+      <Going onPress={() => put('cap.allowance', advice.allowance)}>
         Use <Figures text={formatLength(advice.allowance, unit)} />
-      </button>
+      </Going>
     </p>
   );
 };

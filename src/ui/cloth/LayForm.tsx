@@ -10,6 +10,7 @@ import { Measure } from '../controls/Measure.tsx';
 import { lengthNotation } from '../controls/notation.ts';
 import { Switch } from '../controls/Switch.tsx';
 import { useUnread } from '../controls/use-unread.ts';
+import { Going } from '../Going.tsx';
 import { Besides } from './Besides.tsx';
 import { CapCount } from './CapCount.tsx';
 import { LayAnswer } from './LayAnswer.tsx';
@@ -56,11 +57,7 @@ export const LayForm = () => {
         </button>
         {progress !== null && <progress value={progress} aria-label="Laying closer" />}
         <LayDownload />
-        {pins.length > 0 && (
-          <button type="button" onClick={freeAll}>
-            Let go of all pieces
-          </button>
-        )}
+        {pins.length > 0 && <Going onPress={freeAll}>Let go of all pieces</Going>}
       </div>
     </section>
   );

@@ -6,7 +6,7 @@ import type { Cloth } from '../../pattern/piece.ts';
 import { putScraps } from '../../state/cloth-actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import { inches, type Unit } from '../../units.ts';
-import { focusHeading } from '../focus.ts';
+import { Going } from '../Going.tsx';
 import { forgetCorners, type TypedCorners } from './typed-corners.ts';
 
 interface Typing {
@@ -93,15 +93,7 @@ const ScrapFields = ({ name, scrap, onChange, onRemove, ...common }: FieldsProps
         <button type="button" onClick={() => onChange({ ...scrap, flaws: [...flaws, flawIn(outline)] })}>
           Add a flaw
         </button>
-        <button
-          type="button"
-          onClick={({ currentTarget }) => {
-            focusHeading(currentTarget);
-            onRemove();
-          }}
-        >
-          Remove
-        </button>
+        <Going onPress={onRemove}>Remove</Going>
       </div>
     </fieldset>
   );
@@ -141,17 +133,7 @@ const Corners = ({ label, corners, unit, typed, onTyped, onRead, onRemove }: Cor
           if (read?.ok) onTyped(forgetCorners(typed, corners));
         }}
       />
-      {onRemove && (
-        <button
-          type="button"
-          onClick={({ currentTarget }) => {
-            focusHeading(currentTarget);
-            onRemove();
-          }}
-        >
-          Remove this flaw
-        </button>
-      )}
+      {onRemove && <Going onPress={onRemove}>Remove this flaw</Going>}
       <div aria-live="polite">{read !== null && !read.ok && <p className="problem">{read.message}</p>}</div>
     </div>
   );

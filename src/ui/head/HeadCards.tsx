@@ -5,6 +5,7 @@ import { keepHead, removeHead, takeHead } from '../../state/heads.ts';
 import { useStudio } from '../../state/studio.ts';
 import { formatLength } from '../../units.ts';
 import { focusHeading } from '../focus.ts';
+import { Going } from '../Going.tsx';
 import { Figures } from '../Said.tsx';
 import { same } from '../same.ts';
 
@@ -57,9 +58,7 @@ const Keep = ({ head, card }: { readonly head: HeadSpec; readonly card: HeadSpec
   if (card === undefined) {
     return (
       <p>
-        <button type="button" onClick={keepHead}>
-          Keep this head as a card
-        </button>
+        <Going onPress={keepHead}>Keep this head as a card</Going>
       </p>
     );
   }
@@ -68,12 +67,8 @@ const Keep = ({ head, card }: { readonly head: HeadSpec; readonly card: HeadSpec
     <div className="remark">
       <p>The card of {nameOf(head)} says something else.</p>
       <p className="actions">
-        <button type="button" onClick={keepHead}>
-          Bring the card up to date
-        </button>
-        <button type="button" onClick={() => takeHead(card)}>
-          Take what the card says
-        </button>
+        <Going onPress={keepHead}>Bring the card up to date</Going>
+        <Going onPress={() => takeHead(card)}>Take what the card says</Going>
       </p>
     </div>
   );

@@ -4,6 +4,7 @@ import { valuesThatFit } from '../../design/decode.ts';
 import { fittedValues } from '../../design/head-cards.ts';
 import { putValues } from '../../state/cap-actions.ts';
 import { useStudio } from '../../state/studio.ts';
+import { Going } from '../Going.tsx';
 import { rowValue } from '../row-value.ts';
 import { Figures } from '../Said.tsx';
 
@@ -36,9 +37,7 @@ export const WhatFitted = () => {
         })}
         .
       </p>
-      <button type="button" onClick={() => putValues(others)}>
-        Use what fitted
-      </button>
+      <Going onPress={() => putValues(others)}>Use what fitted</Going>
     </div>
   );
 };

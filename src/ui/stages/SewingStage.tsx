@@ -6,6 +6,7 @@ import { light, lightSeam } from '../../state/actions.ts';
 import { drafted } from '../../state/derived.ts';
 import { useStudio } from '../../state/studio.ts';
 import { ticksNow, untick } from '../../state/ticks.ts';
+import { Going } from '../Going.tsx';
 import { BookletDownload } from '../sewing/BookletDownload.tsx';
 import { Fitting } from '../sewing/Fitting.tsx';
 import { guideNow } from '../sewing/guide-now.ts';
@@ -66,11 +67,7 @@ const Progress = ({ ids, time }: { readonly ids: readonly string[]; readonly tim
         <b>
           {done} of {ids.length} done
         </b>
-        {done > 0 && (
-          <button type="button" onClick={() => untick(ids)}>
-            Start again
-          </button>
-        )}
+        {done > 0 && <Going onPress={() => untick(ids)}>Start again</Going>}
       </p>
     </div>
   );
