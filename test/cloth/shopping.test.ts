@@ -7,8 +7,8 @@ import { derive } from '../design/derive.ts';
 const capOf = (count: number, values: Readonly<Record<string, number | boolean>> = {}): CapToBuyFor => {
   const { cap } = defaultSpec;
   const wish = { ...defaultSpec, cap: { ...cap, values: { ...cap.values, ...values } } };
-  const { cutting, seams } = derive(wish).draft!;
-  return { cutting, seams, count };
+  const { pattern, seams } = derive(wish).draft!;
+  return { notions: pattern.pieces.flatMap(({ notions = [] }) => notions), seams, count };
 };
 const priced = (outer: number | null, lining: number | null = null) => ({
   ...defaultSpec.cloths,
@@ -43,7 +43,7 @@ describe('what is bought besides the cloth', () => {
   const buttons = (...caps: CapToBuyFor[]) =>
     listOf(...caps)
       .notions.filter(({ name }) => name === 'Buttons')
-      .map(({ size, times }) => [say(size, 'cm'), times]);
+      .map(({ size, times }) => [say(size ?? [], 'cm'), times]);
 
   test('is a set of buttons for each cap, of each size by itself', () => {
     expect(buttons(capOf(1))).toEqual([['2, 1.2 cm across', 1]]);
