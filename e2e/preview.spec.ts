@@ -358,8 +358,55 @@ test('a photo of the cloth is laid on the cap, and taken off again', async ({ st
   await expect(worn(studio).getByText('could not be read as a picture')).toBeVisible();
   await field.setInputFiles(file(Buffer.from(photo, 'base64')));
   await expect.poll(() => greenShare(studio)).toBeGreaterThan(0.1);
+  // Its width is typed anew, over the one that was there.
+  const across = worn(studio).getByLabel('The photo shows');
+  await expect(across).toHaveValue('10');
+  await across.press('End');
+  for (const key of ['Backspace', 'Backspace', '2', '5']) await across.press(key);
+  await expect(across).toHaveValue('25');
+  // What is being typed is taken back by the browser, and the cap is left alone.
+  const undo = studio.getByRole('button', { name: 'Undo' });
+  await typedField(studio, 'Ease').fill('2');
+  await expect(undo).toBeEnabled();
+  await across.fill('30');
+  await across.press('ControlOrMeta+z');
+  await expect(typedField(studio, 'Ease')).toHaveValue('2');
   await worn(studio).getByRole('button', { name: 'Without the photo' }).click();
+  await expect(worn(studio).getByText('Cloth and picture')).toBeFocused();
   await expect.poll(() => greenShare(studio)).toBe(0);
+  // An empty field takes the same photo again.
+  await expect(field).toHaveValue('');
+});
+
+test('a canvas is given back when it is hidden: a browser has few of them', async ({ studio }) => {
+  for (let round = 0; round < 3; round++) {
+    await show(studio);
+    const canvas = await model(studio).locator('canvas').elementHandle();
+    await worn(studio).getByRole('button', { name: 'Hide', exact: true }).click();
+    await expect(worn(studio)).toHaveCount(0);
+    const isGivenBack = await canvas!.evaluate((one) =>
+      (one as HTMLCanvasElement).getContext('webgl2')!.isContextLost(),
+    );
+    expect(isGivenBack).toBe(true);
+  }
+});
+
+test('whoever looks inside before the cap is on its head sees the lining too', async ({ studio }) => {
+  let goOn = () => {};
+  const asked = new Promise<void>((resolve) => {
+    goOn = resolve;
+  });
+  await studio.route(/dressing\.worker/, async (route) => {
+    await asked;
+    await route.continue();
+  });
+  await studio.getByRole('button', { name: 'Show it worn' }).click();
+  await worn(studio).getByText('Cloth and picture').click();
+  await worn(studio).getByLabel('Lining colour').fill('#20c040');
+  await worn(studio).getByRole('button', { name: 'Inside' }).click();
+  goOn();
+  await expect(model(studio)).toHaveAttribute('data-painted', /^[1-9]/);
+  await expect.poll(() => greenShare(studio)).toBeGreaterThan(0.1);
 });
 
 test('from below one looks into the lining: its colour, its photo, and its pieces on the table', async ({

@@ -9,7 +9,7 @@ export const useUndoKeys = (): void => {
   useEffect(() => {
     let typing: EventTarget | null = null;
     const onInput = ({ target }: Event) => {
-      if (target instanceof HTMLInputElement && target.type === 'text') typing = target;
+      if (target instanceof HTMLInputElement && ['text', 'number'].includes(target.type)) typing = target;
     };
     const onFocusOut = () => {
       typing = null;

@@ -2,6 +2,7 @@ import { type ChangeEvent, useId, useState } from 'react';
 import { putWorn } from '../../state/actions.ts';
 import { useStudio } from '../../state/studio.ts';
 import { type Weave, weaves } from '../../state/worn-wish.ts';
+import { Going } from '../Going.tsx';
 import { useInShort } from '../use-in-short.ts';
 import type { Swatch } from './scene.ts';
 
@@ -94,10 +95,14 @@ const photoWords = {
 /** A photo of a cloth, how broad it is in truth, and how to be rid of it. */
 const Photo = ({ of, help, swatch, onSwatch }: PhotoProps) => {
   const [refused, setRefused] = useState(false);
-  const take = async (event: ChangeEvent<HTMLInputElement>): Promise<void> => {
-    const file = event.target.files?.[0];
+  // What is typed stays until the field is left.
+  const [typed, setTyped] = useState<string | null>(null);
+  const take = async ({ target }: ChangeEvent<HTMLInputElement>): Promise<void> => {
+    const file = target.files?.[0];
     if (!file) return;
     const image = await scaledDown(file);
+    // The same photo can be taken again.
+    target.value = '';
     setRefused(image === null);
     if (image) onSwatch({ image, mm: swatch?.mm ?? USUAL_CM * 10 });
   };
@@ -116,17 +121,17 @@ const Photo = ({ of, help, swatch, onSwatch }: PhotoProps) => {
               type="number"
               min={1}
               max={200}
-              value={swatch.mm / 10}
-              onChange={(event) => {
-                const cm = event.target.valueAsNumber;
+              value={typed ?? swatch.mm / 10}
+              onChange={({ target }) => {
+                setTyped(target.value);
+                const cm = target.valueAsNumber;
                 if (cm >= 1 && cm <= 200) onSwatch({ ...swatch, mm: cm * 10 });
               }}
+              onBlur={() => setTyped(null)}
             />
             cm across
           </label>
-          <button type="button" onClick={() => onSwatch(null)}>
-            {photoWords[of].without}
-          </button>
+          <Going onPress={() => onSwatch(null)}>{photoWords[of].without}</Going>
         </>
       )}
     </>

@@ -24,7 +24,6 @@ const PATIENCE = 1500;
 /** The cap on its head in space: turned by hand and by keys. */
 export const Model = ({ swatch, liningSwatch, stand, onNone }: ModelProps) => {
   const root = useRef<HTMLDivElement>(null);
-  const canvas = useRef<HTMLCanvasElement>(null);
   const spec = useStudio(shownIn);
   const wish = useStudio((s) => s.worn);
   const lit = useStudio((s) => s.lit);
@@ -38,7 +37,7 @@ export const Model = ({ swatch, liningSwatch, stand, onNone }: ModelProps) => {
     none.current = onNone;
   }, [onNone]);
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the canvas is a new one each time.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each time another stand is opened.
   useEffect(() => {
     let waiting: ReturnType<typeof setTimeout> | undefined;
     const told: Told = {
@@ -51,7 +50,7 @@ export const Model = ({ swatch, liningSwatch, stand, onNone }: ModelProps) => {
       },
       failed: () => none.current(FAILED),
     };
-    const now = openStand(root.current!, canvas.current!, () => told);
+    const now = openStand(root.current!, told);
     stand.current = now;
     if (now === null) none.current(NO_MODEL);
     return () => {
@@ -86,7 +85,6 @@ export const Model = ({ swatch, liningSwatch, stand, onNone }: ModelProps) => {
       aria-describedby={help}
       onKeyDown={onKeyDown}
     >
-      <canvas key={opened} ref={canvas} />
       <p id={help} className="unseen">
         Arrows turn the head, + and − zoom, 0 brings it back. From far below you look into the cap.
       </p>

@@ -162,6 +162,9 @@ export const openScene = (canvas: HTMLCanvasElement): Scene | null => {
     paint,
     close: () => {
       for (const one of [cloth, head, seam]) one.close();
+      for (const { texture } of [swatch, liningSwatch]) gl.deleteTexture(texture);
+      // Else the browser keeps the context until the canvas is collected, and it has few of them.
+      gl.getExtension('WEBGL_lose_context')?.loseContext();
     },
   };
 };

@@ -50,12 +50,15 @@ export interface Stand {
 const PULL = 0.009;
 
 /**
- * Keeps the cap on its head painted, at most once a frame and only when something has changed. Null where it cannot be:
+ * Keeps the cap on its head painted on a canvas of its own in `root`, at most once a frame and only when something has changed. Null where it cannot be:
  * without WebGL. `data-painted` of the root counts pictures and `data-cap` tells the cap last painted.
  */
-export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: () => Told): Stand | null => {
+export const openStand = (root: HTMLElement, told: Told): Stand | null => {
+  // One that was closed has given its context back for good.
+  const canvas = document.createElement('canvas');
   const scene = openScene(canvas);
   if (scene === null) return null;
+  root.prepend(canvas);
   let [wanted, gaze, zoom]: [Wanted | null, Gaze, number] = [null, threeQuarter, 1];
   let size = { width: 0, height: 0 };
   let inks = readInks(root);
@@ -105,12 +108,17 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
       dressed = next;
       head = next?.head ?? head;
       paint();
+      askForLining();
     },
-    failed: () => told().failed(),
+    failed: told.failed,
   });
+  /** It may be looked at from below since it was asked for. */
+  const askForLining = (): void => {
+    if (mayShowLining(gaze) && dressed?.withLining === false) dresser.ask();
+  };
   const look = (next: Gaze): void => {
     gaze = { aside: next.aside, above: Math.min(Math.PI / 2, Math.max(-Math.PI / 2, next.above)) };
-    if (mayShowLining(gaze) && dressed?.withLining === false) dresser.ask();
+    askForLining();
     repaint();
   };
   const zoomBy = (factor: number): void => {
@@ -132,11 +140,11 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
     // The near side follows the hand.
     pull: (right, down) => turn(right * PULL, down * PULL),
     zoom: (factor) => zoomBy(factor),
-    tap: ({ x, y }) => told().choose(pieceAt(x, y)),
+    tap: ({ x, y }) => told.choose(pieceAt(x, y)),
     hover: (at) => {
       const id = at && pieceAt(at.x, at.y);
       canvas.style.cursor = id === null ? 'grab' : 'pointer';
-      if (id !== wanted?.lit) told().light(id);
+      if (id !== wanted?.lit) told.light(id);
     },
   });
   const resized = new ResizeObserver(([entry]) => {
@@ -153,9 +161,9 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
     // Only then may the browser give it back.
     event.preventDefault();
     lost = true;
-    told().lost(true);
+    told.lost(true);
   };
-  const onBack = (): void => told().lost(false);
+  const onBack = (): void => told.lost(false);
   canvas.addEventListener('webglcontextlost', onLost);
   canvas.addEventListener('webglcontextrestored', onBack);
   return {
@@ -196,6 +204,7 @@ export const openStand = (root: HTMLElement, canvas: HTMLCanvasElement, told: ()
       canvas.removeEventListener('webglcontextrestored', onBack);
       // What was taken away is gone with all that was in it.
       if (!lost) scene.close();
+      canvas.remove();
     },
   };
 };
