@@ -18,8 +18,10 @@ export const Tally = () => {
   return (
     <section className="tally" aria-label="The tally">
       <div>
-        {tried && <p className="remark">The table shows a change on trial.</p>}
-        {stopped && !tried && <Stopped />}
+        <div className="tally-says" aria-live="polite">
+          {tried && <p className="remark">The table shows a change on trial.</p>}
+          {stopped && !tried && <Stopped />}
+        </div>
         <Item detail="inside" name="Inside" figure={words`${mm(cap.finishedGirth)}`} />
         {cap.facts.map(({ id, name, figure }) => (
           <Item key={id} detail={`fact.${id}`} name={name} figure={figure} />

@@ -5,21 +5,26 @@ import { useSheets } from './use-sheets.ts';
 /** What will come out of the printer. */
 export const PrintList = () => {
   const { set, stale } = useSheets();
-  if (set === null) return null;
   return (
     <section className="print-list" aria-live="polite" data-stale={stale || undefined}>
-      <h3>
-        {count(set.sheets.length, papers[set.paper.paper].kind === 'sheets' ? 'sheet' : 'page')}
-        {papers[set.paper.paper].kind === 'sheets' && ` of ${papers[set.paper.paper].label}`}
-      </h3>
-      <ul>
-        {linesOf(set).map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
+      {set && <Printed set={set} />}
     </section>
   );
 };
+
+const Printed = ({ set }: { readonly set: SheetSet }) => (
+  <>
+    <h3>
+      {count(set.sheets.length, papers[set.paper.paper].kind === 'sheets' ? 'sheet' : 'page')}
+      {papers[set.paper.paper].kind === 'sheets' && ` of ${papers[set.paper.paper].label}`}
+    </h3>
+    <ul>
+      {linesOf(set).map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
+  </>
+);
 
 const linesOf = ({ sheets, pieces, saved }: SheetSet): readonly string[] => {
   const map = sheets.filter((sheet) => sheet.shows === null);

@@ -36,7 +36,7 @@ export const HeadStage = () => {
           main
           understood={readings[0] !== undefined && <Understood mm={readings[0]} />}
         >
-          {girth !== null && <Remark field="head.girth" judgement={judgeGirth(girth, unit)} />}
+          <Remark field="head.girth" judgement={girth === null ? null : judgeGirth(girth, unit)} />
         </Measure>
         {readings.length > 0 && <MoreReadings count={readings.length} />}
       </div>
@@ -77,15 +77,13 @@ const MoreReadings = ({ count }: { readonly count: number }) => {
         />
       )}
       {count > 1 && (
-        <>
-          <p className="said">
-            <Said
-              words={words`Taken together ${mm(meanGirth(readings) ?? 0)}; the readings lie ${mm(spread(readings))} apart.`}
-            />
-          </p>
-          <Remark field="head.girth" judgement={judgeReadings(readings)} />
-        </>
+        <p className="said">
+          <Said
+            words={words`Taken together ${mm(meanGirth(readings) ?? 0)}; the readings lie ${mm(spread(readings))} apart.`}
+          />
+        </p>
       )}
+      <Remark field="head.girth" judgement={count > 1 ? judgeReadings(readings) : null} />
     </>
   );
 };
@@ -105,7 +103,7 @@ const Shape = ({ girth }: { readonly girth: number | null }) => {
           help="Straight from brow to back, between two books held upright."
           empty="clears"
         />
-        {length !== null && <Remark field="head.length" judgement={judgeLength(length, girth)} />}
+        <Remark field="head.length" judgement={length === null ? null : judgeLength(length, girth)} />
       </div>
       <div data-measure="breadth">
         <Measure
@@ -115,10 +113,11 @@ const Shape = ({ girth }: { readonly girth: number | null }) => {
           help="Straight across above the ears. With the length it gives the front of the oval, which the visor follows."
           empty="clears"
         />
-        {breadth !== null && <Remark field="head.breadth" judgement={judgeBreadth(breadth, girth)} />}
-        {length !== null && breadth !== null && (
-          <Remark field="head.breadth" judgement={judgeRatio(breadth / length)} />
-        )}
+        <Remark field="head.breadth" judgement={breadth === null ? null : judgeBreadth(breadth, girth)} />
+        <Remark
+          field="head.breadth"
+          judgement={length === null || breadth === null ? null : judgeRatio(breadth / length)}
+        />
       </div>
       <div data-measure="arc">
         <Measure
@@ -128,7 +127,7 @@ const Shape = ({ girth }: { readonly girth: number | null }) => {
           help="From edge to edge over the top, where the cap is to sit. Crowns of gores follow it; left empty it is estimated from the girth."
           empty="clears"
         />
-        {arc !== null && <Remark field="head.arc" judgement={judgeArc(arc, girth)} />}
+        <Remark field="head.arc" judgement={arc === null ? null : judgeArc(arc, girth)} />
       </div>
     </details>
   );

@@ -1,5 +1,6 @@
 import { useStudio } from '../../state/studio.ts';
 import { mm, radians, words } from '../../words.ts';
+import type { InShort } from '../in-short.ts';
 import { Said } from '../Said.tsx';
 import { useInShort } from '../use-in-short.ts';
 
@@ -7,10 +8,13 @@ import { useInShort } from '../use-in-short.ts';
 export const InsertFit = () => {
   const fit = useInShort()?.insert ?? null;
   const wished = useStudio((s) => s.wish.cap.values.visorSource === 'insert');
-  if (fit === null || !wished) return null;
+  return <div aria-live="polite">{fit !== null && wished && <Fit fit={fit} />}</div>;
+};
+
+const Fit = ({ fit }: { readonly fit: NonNullable<InShort['insert']> }) => {
   const apart = Math.abs(fit.difference);
   return (
-    <div className="said" aria-live="polite">
+    <div className="said">
       <p>
         <Said
           words={words`The insert’s inner edge is ${mm(fit.innerEdge)} long, ${mm(apart)} ${fit.difference < 0 ? 'shorter' : 'longer'} than the ${mm(fit.stretch)} of band that it will meet.`}

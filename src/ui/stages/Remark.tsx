@@ -9,20 +9,35 @@ import { useUnread } from '../controls/use-unread.ts';
 import { focusField } from '../focus.ts';
 import { Figures, Said } from '../Said.tsx';
 
+interface Props {
+  readonly field: FieldId;
+  /** Null while there is nothing to judge. */
+  readonly judgement: Judgement | null;
+}
+
 /** A plain word on a measurement. It stands back where a problem says that it cannot be, or that it cannot be read. */
-export const Remark = ({
+export const Remark = ({ field, judgement }: Props) => {
+  const stopped = useProblems(field).length > 0;
+  const unread = useUnread(field, lengthNotation) !== null;
+  const says = judgement !== null && judgement.message.length > 0 && !unread;
+  // Its place is there before it, so that it is read out.
+  return (
+    <div className="problems" aria-live="polite">
+      {says && !(judgement.kind === 'error' && stopped) && <Word field={field} judgement={judgement} />}
+    </div>
+  );
+};
+
+const Word = ({
   field,
   judgement: { kind, message, likely },
 }: {
   readonly field: FieldId;
   readonly judgement: Judgement;
 }) => {
-  const stopped = useProblems(field).length > 0;
-  const unread = useUnread(field, lengthNotation) !== null;
   const unit = useStudio((s) => s.wish.unit);
-  if (message.length === 0 || unread || (kind === 'error' && stopped)) return null;
   return (
-    <p className={kind === 'fine' ? 'help' : kind === 'warning' ? 'remark' : 'problem'} aria-live="polite">
+    <p className={kind === 'fine' ? 'help' : kind === 'warning' ? 'remark' : 'problem'}>
       <Said words={message} />{' '}
       {likely !== undefined && (
         <button
