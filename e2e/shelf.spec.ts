@@ -78,6 +78,7 @@ test('a fitting stays with the head card, and the next cap for that head starts 
   await studio.getByRole('button', { name: 'Cornet', exact: true }).click();
   await expect(studio.getByText(/What fitted last: ease 1\.9 cm/)).toBeVisible();
   await studio.getByRole('button', { name: 'Use what fitted' }).click();
+  await expect(studio.getByRole('heading', { name: 'Head', exact: true })).toBeFocused();
   await expect(studio.getByText(/What fitted last/)).toHaveCount(0);
   await goTo(studio, 'Cap');
   await expect(typedField(studio, 'Ease')).toHaveValue(/^1\.9/);
@@ -100,9 +101,11 @@ test('a head is kept as a card, and brought up to date when it is measured again
   const girth = studio.getByRole('textbox', { name: 'Head girth' });
   await girth.fill('55.1');
   await studio.getByRole('button', { name: 'Bring the card up to date' }).click();
+  await expect(studio.getByText('Head cards', { exact: true })).toBeFocused();
   await expect(studio.getByText('This head stands on its card.')).toBeVisible();
   await studio.getByRole('textbox', { name: 'Whose head' }).fill('Flugelhorn');
   await studio.getByRole('button', { name: 'Keep this head as a card' }).click();
+  await expect(studio.getByText('Head cards', { exact: true })).toBeFocused();
   await studio.getByRole('button', { name: 'Bass drum', exact: true }).click();
   await expect(girth).toHaveValue(/^61\.6/);
   await studio.getByRole('button', { name: 'Flugelhorn', exact: true }).click();
@@ -238,4 +241,16 @@ test('a tab that another has left behind keeps nothing of its own until it is to
   await expect(told(studio)).toBeVisible();
   await studio.reload();
   await expect(typedField(studio, 'Ease')).toHaveValue(/^1\.8/);
+});
+
+test('a head with a very long name in one word keeps its button within the shelf of a narrow phone', async ({
+  studio,
+}) => {
+  await studio.setViewportSize({ width: 320, height: 640 });
+  await goTo(studio, 'Head');
+  await studio.getByRole('textbox', { name: 'Whose head' }).fill('Contrabassflugelhorn'.repeat(6));
+  await openShelf(studio);
+  const button = shelf(studio).getByRole('button', { name: /^New cap for/ });
+  const { x, width } = (await button.boundingBox())!;
+  expect(x + width).toBeLessThanOrEqual(320);
 });

@@ -37,14 +37,26 @@ export const removeHead = (head: HeadSpec): void => {
   useStudio.setState({ heads: heads.filter((one) => one !== card) });
 };
 
-/** Adds cards; one whose name is there already is left out. Gives how many were added. */
-export const addHeads = (cards: readonly HeadSpec[]): number => {
+/** A file adds no more than fill the cards up to this. */
+export const MOST_HEADS = 200;
+
+/** Adds cards, as many as there is room for; one whose name is there already is left out. Gives how many were added, and how many found no room. */
+export const addHeads = (cards: readonly HeadSpec[]): { readonly added: number; readonly left: number } => {
   settle();
   const { heads } = get();
-  const added = cards.filter((card, i) => !cardOf([...heads, ...cards.slice(0, i)], card));
+  const names = new Set(heads.map(knownBy));
+  const unknown = cards.filter((card) => {
+    const isNew = !names.has(knownBy(card));
+    names.add(knownBy(card));
+    return isNew;
+  });
+  const added = unknown.slice(0, Math.max(0, MOST_HEADS - heads.length));
   if (added.length > 0) useStudio.setState({ heads: [...heads, ...added] });
-  return added.length;
+  return { added: added.length, left: unknown.length - added.length };
 };
+
+/** What a card is known by. */
+const knownBy = ({ name }: HeadSpec): string => name.trim();
 
 /** Sets all readings of the head at once: what a hat size stands for. */
 export const putGirth = (mm: number): void => {

@@ -64,3 +64,14 @@ it('a copy of one head’s cap taken up for another head is that one’s first, 
   takeHead(card('Euphonium'));
   expect(now().wish.cap.name).toBe('Euphonium’s cap 2');
 });
+
+it('a file of very many heads fills the cards and no more, each name once', async () => {
+  const { now, addHeads, MOST_HEADS } = await open();
+  const [first] = now().heads;
+  const there = now().heads.length;
+  const band = Array.from({ length: 6000 }, (_, i) => ({ ...first!, name: `Horn ${i}` }));
+  expect(addHeads([first!, band[0]!, { ...band[0]!, name: ' Horn 0 ' }])).toEqual({ added: 1, left: 0 });
+  expect(addHeads(band)).toEqual({ added: MOST_HEADS - there - 1, left: 6000 - MOST_HEADS + there });
+  expect(now().heads).toHaveLength(MOST_HEADS);
+  expect(new Set(now().heads.map(({ name }) => name)).size).toBe(MOST_HEADS);
+});

@@ -57,11 +57,16 @@ const added = async (text: string): Promise<string> => {
   const caps = await addToShelf(readable);
   const heads = addHeads(file.heads);
   return [
-    `Added ${count(caps.added, 'cap')} and ${count(heads, 'head card')}.`,
+    `Added ${count(caps.added, 'cap')} and ${count(heads.added, 'head card')}.`,
     caps.known > 0 ? `Left out, since the shelf has the same: ${count(caps.known, 'cap')}.` : '',
     later > 0 ? `Left out, since a later Capwright saved them: ${count(later, 'cap')}.` : '',
     caps.roomless > 0 ? `The shelf is full: ${count(caps.roomless, 'cap')} found no room.` : '',
-    heads < file.heads.length ? 'Cards whose name was there already were left as they are.' : '',
+    heads.left > 0
+      ? `There are as many head cards as can be kept: ${count(heads.left, 'card')} found no room.`
+      : '',
+    heads.added + heads.left < file.heads.length
+      ? 'Cards whose name was there already were left as they are.'
+      : '',
   ]
     .filter((part) => part !== '')
     .join(' ');
