@@ -76,3 +76,20 @@ test('a stage that fails leaves the rest of the page, and the others can be gone
   expect(await outline(studio)).not.toBe('');
   expect(complaints.splice(0).join()).toContain('no table today');
 });
+
+test('where what stands round the stages fails, a word and a way on stand in its place', async ({
+  page,
+  complaints,
+}) => {
+  await page.addInitScript(() => {
+    const make = document.createElementNS;
+    document.createElementNS = ((space: string, kind: string, ...more: []) => {
+      if (kind === 'svg') throw new Error('no svg today');
+      return make.call(document, space, kind, ...more);
+    }) as typeof make;
+  });
+  await page.goto('./');
+  await expect(page.getByRole('alert')).toContainText('Capwright has failed. Your caps are kept');
+  await expect(page.getByRole('button', { name: 'Reload the page' })).toBeVisible();
+  expect(complaints.splice(0).join()).toContain('no svg today');
+});

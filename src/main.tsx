@@ -8,6 +8,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { useStudio, wake } from './state/studio.ts';
 import { App } from './ui/App.tsx';
+import { Guard } from './ui/Guard.tsx';
 import { fetchForm } from './ui/stages/forms.ts';
 
 const root = document.getElementById('root');
@@ -19,7 +20,9 @@ const start = async (): Promise<void> => {
   await fetchForm(useStudio.getState().stage);
   createRoot(root).render(
     <StrictMode>
-      <App />
+      <Guard of="studio" say="Capwright has failed. Your caps are kept as they were a moment ago:">
+        <App />
+      </Guard>
     </StrictMode>,
   );
 };

@@ -34,7 +34,7 @@ export const App = () => {
       <Tape />
       <Notice />
       <main>
-        <Guard of={stage}>
+        <Guard of={stage} say="Something here has failed. Your caps are kept: go to another stage, or">
           <section
             className="ticket"
             key={stage}

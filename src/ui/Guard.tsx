@@ -3,6 +3,8 @@ import { Component, type ReactNode } from 'react';
 interface Props {
   /** What is guarded; another one gets a chance of its own. */
   readonly of: string;
+  /** What is said where it fails, before the button that reloads the page. */
+  readonly say: string;
   readonly children: ReactNode;
 }
 interface State {
@@ -27,7 +29,7 @@ export class Guard extends Component<Props, State> {
     return (
       <section className="ticket">
         <p className="notice" role="alert">
-          Something here has failed. Your caps are kept: go to another stage, or{' '}
+          {this.props.say}{' '}
           <button type="button" onClick={() => location.reload()}>
             Reload the page
           </button>
