@@ -3,7 +3,8 @@ import type { FieldId } from '../../state/field.ts';
 import { Figures } from '../Said.tsx';
 import { notationOf } from './notation.ts';
 import { Problems } from './Problems.tsx';
-import { type Ranged, Track } from './Track.tsx';
+import type { Ranged } from './steps.ts';
+import { Track } from './Track.tsx';
 import { TypedInput } from './TypedInput.tsx';
 import { useShownProblems } from './use-shown-problems.ts';
 

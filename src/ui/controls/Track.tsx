@@ -7,21 +7,13 @@ import {
   useRef,
   useState,
 } from 'react';
-import type {
-  AngleParameter,
-  CountParameter,
-  LengthParameter,
-  RatioParameter,
-} from '../../caps/parameter.ts';
 import { change, put, settle } from '../../state/actions.ts';
 import { type FieldId, readField } from '../../state/field.ts';
 import { useStudio } from '../../state/studio.ts';
 import { perFrame } from '../per-frame.ts';
 import { withCommandKey } from '../with-command-key.ts';
 import type { Notation } from './notation.ts';
-import { draggedTo, stepOf, stepped } from './steps.ts';
-
-export type Ranged = LengthParameter | AngleParameter | RatioParameter | CountParameter;
+import { draggedTo, type Ranged, stepOf, stepped } from './steps.ts';
 
 interface Props {
   readonly field: FieldId;

@@ -7,7 +7,8 @@ import type {
 import { inches, type Unit } from '../../units.ts';
 import { type Press, withCommandKey } from '../with-command-key.ts';
 
-type Ranged = LengthParameter | AngleParameter | RatioParameter | CountParameter;
+/** What a track can be drawn for. */
+export type Ranged = LengthParameter | AngleParameter | RatioParameter | CountParameter;
 
 /** What one press of an arrow moves a parameter by, as a sewist would: 2 mm, or 1/8 in. In the parameter's own unit. */
 export const stepOf = (parameter: Ranged, unit: Unit): number =>

@@ -3,18 +3,11 @@ import { type ViewName, views } from '../../worn/gaze.ts';
 import { useShownAtRest } from '../use-shown-at-rest.ts';
 import { drawingData } from './drawing-data.ts';
 import { drawnFrom } from './drawn-from.ts';
+import { viewNames } from './view-names.ts';
 import { wornNow } from './worn-now.ts';
 
 /** The drawing follows a change once it has rested this long, ms. */
 const REST = 120;
-
-const names: Readonly<Record<ViewName, string>> = {
-  front: 'Front',
-  side: 'Side',
-  back: 'Back',
-  top: 'Top',
-  inside: 'Inside',
-};
 
 /** Room about a drawing. */
 const ROOM = 1.12;
@@ -41,13 +34,13 @@ export const Drawings = ({ tilted }: { readonly tilted: boolean }) => {
           <svg
             viewBox={`${data.middle.x - size / 2} ${-data.middle.y - size / 2} ${size} ${size}`}
             role="img"
-            aria-label={`The cap on a head, ${names[view].toLowerCase()}`}
+            aria-label={`The cap on a head, ${viewNames[view].toLowerCase()}`}
           >
             {data.paths.map(({ role, d }) => (
               <path key={role} className={role} d={d} />
             ))}
           </svg>
-          <figcaption>{names[view]}</figcaption>
+          <figcaption>{viewNames[view]}</figcaption>
         </figure>
       ))}
     </div>

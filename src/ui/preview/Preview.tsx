@@ -9,15 +9,8 @@ import { Model, NO_MODEL } from './Model.tsx';
 import { saveDrawing, savePicture } from './save.ts';
 import type { Swatch } from './scene.ts';
 import type { Stand } from './stand.ts';
+import { viewNames } from './view-names.ts';
 import './preview.css';
-
-const viewNames: Readonly<Record<ViewName, string>> = {
-  front: 'Front',
-  side: 'Side',
-  back: 'Back',
-  top: 'Top',
-  inside: 'Inside',
-};
 
 /** Whether the device asks for as little motion as can be. */
 const wantsStill = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
