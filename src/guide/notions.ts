@@ -1,3 +1,4 @@
+import { isLined } from '../caps/is-lined.ts';
 import { boxOf } from '../geometry/box.ts';
 import { flatten } from '../geometry/flatten.ts';
 import { PLACING } from '../geometry/tolerance.ts';
@@ -5,7 +6,7 @@ import { cutLine } from '../pattern/cut-line.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { Notion, Piece } from '../pattern/piece.ts';
 import { mm, words } from '../words.ts';
-import { isLined, type Work } from './work.ts';
+import type { Work } from './work.ts';
 
 /** What a cap takes besides cloth and thread: what its pieces name, and what its seams ask for. */
 export const notionsOf = (work: Pick<Work, 'pattern' | 'cutting' | 'seams'>): readonly Notion[] => [
@@ -29,7 +30,7 @@ const OVER = 3;
 
 /** Tape over the gore seams, where no lining hides them. */
 const tape = ({ pattern, seams }: Pick<Work, 'pattern' | 'seams'>): readonly Notion[] => {
-  const open = isLined({ pattern }) ? [] : seams.filter(({ seam }) => seam.kind === 'gore');
+  const open = isLined(pattern) ? [] : seams.filter(({ seam }) => seam.kind === 'gore');
   if (open.length === 0) return [];
   const long = open.reduce((sum, { a, b }) => sum + Math.max(a, b) + ENDS, 0);
   const wide = 2 * (pattern.allowances.gore + OVER);

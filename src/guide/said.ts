@@ -80,7 +80,7 @@ export const marksNamed = (work: Work, ids: readonly string[], name: string): re
   );
 
 /** The cloths that some pieces are cut from, as far as a needle goes through them. */
-const clothsOf = (work: Work, ids: readonly string[]): readonly ClothSpec[] => [
+const specsOf = (work: Work, ids: readonly string[]): readonly ClothSpec[] => [
   ...new Set(
     ids.flatMap((id) =>
       (pieceOf(work, id)?.cuts ?? []).flatMap(({ cloth }) =>
@@ -92,7 +92,7 @@ const clothsOf = (work: Work, ids: readonly string[]): readonly ClothSpec[] => [
 
 /** The needle for some pieces and whatever else a step sets. */
 export const needleSettings = (work: Work, ids: readonly string[], set: Settings = {}): Settings => {
-  const needle = needleForAll(clothsOf(work, ids));
+  const needle = needleForAll(specsOf(work, ids));
   return { ...(needle === null ? {} : { needle }), ...set };
 };
 
@@ -127,7 +127,7 @@ export const seamSettings = (work: Work, reports: readonly SeamReport[], set: Se
   const kind = reports[0]?.seam.kind;
   const allowance = kind === undefined ? 0 : work.pattern.allowances[kind];
   return needleSettings(work, ids, {
-    stitch: seamStitch(clothsOf(work, ids)),
+    stitch: seamStitch(specsOf(work, ids)),
     ...(allowance > 0 ? { allowance } : {}),
     trade: { stitch: '301', seam: 'SS' },
     ...set,

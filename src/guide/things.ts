@@ -1,7 +1,8 @@
+import { clothsOf } from '../pattern/cloths-of.ts';
 import { words } from '../words.ts';
 import { notionsOf } from './notions.ts';
 import type { Step, Thing } from './step.ts';
-import { clothsCut, piecesOfPart, type Work } from './work.ts';
+import { piecesOfPart, type Work } from './work.ts';
 
 /** What to have at hand: common practice, and only what this cap needs. */
 export const toolsFor = (work: Work, steps: readonly Step[]): readonly Thing[] => {
@@ -21,7 +22,7 @@ export const toolsFor = (work: Work, steps: readonly Step[]): readonly Thing[] =
     { name: 'Hand needle and thimble' },
     { name: 'Iron, press cloth, ham or rolled towel' },
     ...(visored ? [{ name: 'Clips for the thick seam' }] : []),
-    ...(clothsCut(work).includes('stiffener')
+    ...(clothsOf(work.pattern.pieces).includes('stiffener')
       ? [{ name: 'Strong shears or a craft knife for the stiffener' }]
       : []),
     ...(has('eyelets') ? [{ name: 'Awl, and eye guards' }] : []),

@@ -1,5 +1,6 @@
 import type { Values } from '../caps/parameter.ts';
 import type { Cloths } from '../cloth/cloth.ts';
+import { clothsOf } from '../pattern/cloths-of.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { Cloth, Piece } from '../pattern/piece.ts';
 import type { EdgeUse } from '../pattern/seam.ts';
@@ -57,14 +58,6 @@ export const pieceOf = ({ pattern }: Pick<Work, 'pattern'>, id: string): Piece |
 export const piecesOfPart = ({ pattern }: Pick<Work, 'pattern'>, part: Part): readonly Piece[] =>
   pattern.pieces.filter(({ id }) => partOf(id) === part);
 
-/** What the pieces are cut from, each cloth once. */
-export const clothsCut = ({ pattern }: Pick<Work, 'pattern'>): readonly Cloth[] => [
-  ...new Set(pattern.pieces.flatMap(({ cuts }) => cuts.map(({ cloth }) => cloth))),
-];
-
-/** Those of them that are seen or lie against the head. */
-export const clothsWorn = (work: Pick<Work, 'pattern'>): readonly Cloth[] =>
-  clothsCut(work).filter((cloth) => cloth === 'outer' || cloth === 'lining');
-
-/** Whether a lining, a facing or a second hat lies inside the crown. */
-export const isLined = (work: Pick<Work, 'pattern'>): boolean => piecesOfPart(work, 'lining').length > 0;
+/** Of the cloths those that are seen or lie against the head. */
+export const clothsWorn = ({ pattern }: Pick<Work, 'pattern'>): readonly Cloth[] =>
+  clothsOf(pattern.pieces).filter((cloth) => cloth === 'outer' || cloth === 'lining');

@@ -1,4 +1,5 @@
 import { STEM } from '../../caps/beret/stem.ts';
+import { isLined } from '../../caps/is-lined.ts';
 import { kindOf } from '../../cloth/kinds.ts';
 import { mm, words } from '../../words.ts';
 import {
@@ -15,7 +16,7 @@ import {
 import { type Step, step } from '../step.ts';
 import { EDGE_STITCH, STITCH } from '../stitches.ts';
 import { lengthCheck } from '../while-sewn.ts';
-import { type Group, groupsOf, isLined, piecesIn, usesOf, type Work } from '../work.ts';
+import { type Group, groupsOf, piecesIn, usesOf, type Work } from '../work.ts';
 
 /** A raw curve is bound with a strip. */
 export const bindingSteps = (work: Work, group: Group): readonly Step[] => {
@@ -84,7 +85,7 @@ export const eyeletSteps = (work: Work): readonly Step[] => {
 /** Without a lining the long seams are seen inside. */
 export const tapeSteps = (work: Work): readonly Step[] => {
   const gores = work.pattern.pieces.filter(({ outline }) => outline.some(({ kind }) => kind === 'gore'));
-  if (gores.length === 0 || isLined(work)) return [];
+  if (gores.length === 0 || isLined(work.pattern)) return [];
   const ids = gores.map(({ id }) => id);
   const groups = groupsOf(work).filter(({ sort }) => sort === 'gore');
   const over = groups.some(({ id }) => id === 'over');
@@ -112,7 +113,7 @@ export const tapeSteps = (work: Work): readonly Step[] => {
 /** Without a lining, and without tape, raw edges inside are kept from fraying while the pieces are flat. */
 export const neatenSteps = (work: Work): readonly Step[] => {
   const groups = groupsOf(work).filter(({ sort }) => sort === 'tip' || sort === 'side');
-  if (groups.length === 0 || isLined(work) || kindOf(work.cloths.outer)?.fulled) return [];
+  if (groups.length === 0 || isLined(work.pattern) || kindOf(work.cloths.outer)?.fulled) return [];
   const ids = piecesIn(groups.flatMap(({ seams }) => seams));
   return [
     step({

@@ -2,6 +2,7 @@ import { STIFFENER_INSIDE } from '../../caps/parts/stiffener-inside.ts';
 import type { ClothSpec } from '../../cloth/cloth.ts';
 import { kindOf } from '../../cloth/kinds.ts';
 import { mayTurn } from '../../cloth/rotations-on.ts';
+import { clothsOf } from '../../pattern/cloths-of.ts';
 import { mm, ratio, type Words, words } from '../../words.ts';
 import { shrinkerOf, staysDry } from '../care.ts';
 import { marksOf } from '../marks.ts';
@@ -9,7 +10,7 @@ import { clothWord, listed, needleSettings, spoken } from '../said.ts';
 import { type Step, step } from '../step.ts';
 import { STITCH } from '../stitches.ts';
 import { cutLarger } from '../while-sewn.ts';
-import { clothsCut, clothsWorn, type Work } from '../work.ts';
+import { clothsWorn, type Work } from '../work.ts';
 import { isCoveredBy, isFusedUnlike } from './interline.ts';
 
 /** Wash, cut and mark, and hold what would stretch. */
@@ -85,8 +86,8 @@ const shrinkFirstWords = (work: Work): readonly Words[] => {
 const cutStep = (work: Work): Step => {
   const { pieces } = work.pattern;
   const cut = pieces.filter(({ cuts }) => cuts.length > 0);
-  const nap = clothsCut(work).filter((cloth) => work.cloths[cloth].nap);
-  const turned = clothsCut(work).filter((cloth) => mayTurn(work.cloths[cloth]));
+  const nap = clothsOf(work.pattern.pieces).filter((cloth) => work.cloths[cloth].nap);
+  const turned = clothsOf(work.pattern.pieces).filter((cloth) => mayTurn(work.cloths[cloth]));
   const stiff = cut.some(({ cuts }) => cuts.some(({ cloth }) => cloth === 'stiffener'));
   return step({
     id: 'cut',
@@ -98,7 +99,7 @@ const cutStep = (work: Work): Step => {
       ...(turned.length > 0
         ? [words`The ${listed(turned.map(clothWord))} may lie another way: see the cutting lay.`]
         : []),
-      ...clothsCut(work)
+      ...clothsOf(work.pattern.pieces)
         .filter((cloth) => !hasGrain(work.cloths[cloth]))
         .map((cloth): Words => words`The ${clothWord(cloth)} has no grain: lay the arrows along its length.`),
       words`Cut as many of each as it says, on the outer line.`,
