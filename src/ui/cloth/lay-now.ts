@@ -50,19 +50,26 @@ const TIME = 20_000;
 /** The same lay comes out of the same pieces. */
 const SEED = 1;
 
+/** Kept from one lay to the next, since a warm one is several times as quick; given up where it is interrupted. */
 let worker: Worker | null = null;
+let isLaying = false;
 /** Which laying is the latest: an earlier one that still waits for its caps comes too late. */
 let latest = 0;
 
 /** Stops bettering and keeps the best so far. */
 export const stopLaying = (): void => {
   latest++;
+  if (isLaying) dismiss();
+};
+
+const dismiss = (): void => {
+  worker?.terminate();
+  worker = null;
   rest();
 };
 
 const rest = (): void => {
-  worker?.terminate();
-  worker = null;
+  isLaying = false;
   if (now.progress !== null) tell({ progress: null });
 };
 
@@ -85,12 +92,13 @@ const layAnew = async (time: number): Promise<void> => {
   // What may lie so no more is held no longer. That is followed as any other choice is.
   if (pins.length < put.length) return keepPins(pins);
   const order: LayOrder = { task: layTask(pieces, spec, pins), seed: SEED, time };
-  worker = new Worker(layWorker, { type: 'module' });
+  worker ??= new Worker(layWorker, { type: 'module' });
+  isLaying = true;
   const show = (layout: Layout) => tell({ lay: clothLay(wish, pieces, layout), laidFor: chosen });
-  worker.addEventListener('message', ({ data }: MessageEvent<LayAnswer>) => take(data, show));
-  worker.addEventListener('error', () =>
-    take({ kind: 'failed', message: 'The pieces could not be laid: please reload the page.' }, show),
-  );
+  // Each order has the worker to itself: these take the place of those before.
+  worker.onmessage = ({ data }: MessageEvent<LayAnswer>) => take(data, show);
+  worker.onerror = () =>
+    take({ kind: 'failed', message: 'The pieces could not be laid: please reload the page.' }, show);
   worker.postMessage(order);
   tell({ unsewn, message: null, progress: time > 0 ? 0 : null });
 };
@@ -100,9 +108,11 @@ const take = (answer: LayAnswer, show: (layout: Layout) => void): void => {
     show(answer.layout);
   } else if (answer.kind === 'progress') {
     tell({ progress: answer.done });
+  } else if (answer.kind === 'failed') {
+    dismiss();
+    tell({ message: answer.message });
   } else {
     rest();
-    if (answer.kind === 'failed') tell({ message: answer.message });
   }
 };
 
@@ -131,6 +141,7 @@ export const keepLay = (): (() => void) => {
     resting.stop();
     stop();
     stopLaying();
+    dismiss();
   };
 };
 
