@@ -8,7 +8,7 @@ import { usualCaps } from './usual-caps.ts';
 
 const styles = await fetchStyles();
 
-/** Across the knuckles, mm: the mean of women is 78, of men 88 (ANSUR II, 2012). */
+/** Across the knuckles, mm: the mean of women is 78, of men 88 (ANSUR II, 2012; from memory). */
 const HAND = 78;
 
 describe('a turning gap', () => {

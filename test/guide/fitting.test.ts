@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { defaultsOf, type Values } from '../../src/caps/parameter.ts';
 import { fetchStyles } from '../../src/caps/registry.ts';
 import type { Style } from '../../src/caps/style.ts';
+import { areaOf } from '../../src/geometry/area.ts';
 import { pathLength } from '../../src/geometry/measure.ts';
 import { type FindingId, findings } from '../../src/guide/fitting/findings.ts';
 import { type Fitted, type Found, fittingOf } from '../../src/guide/fitting/fitting-of.ts';
@@ -69,6 +70,36 @@ describe('a fitting', () => {
       expect(by('tight', 6)).toBeCloseTo(6, 3);
       expect(by('loose', 5)).toBeCloseTo(-5, 3);
       expect(by('pinched', 8)).toBeCloseTo(-8, 3);
+    }
+  });
+
+  test('takes cloth from a crown that falls over the ears or collapses, and gives some to one that sits too high, in every style', () => {
+    const shell = ({ style }: Fitted, values: Values): number =>
+      style
+        .draft(values, head)
+        .pattern.pieces.flatMap(({ cuts, outline }) =>
+          cuts
+            .filter(({ cloth }) => cloth === 'outer')
+            .map(({ count }) => count * areaOf(outline.flatMap(({ path }) => path))),
+        )
+        .reduce((sum, area) => sum + area, 0);
+    for (const [id, sign] of [
+      ['ears', -1],
+      ['collapses', -1],
+      ['perches', 1],
+    ] as const) {
+      const rows = new Set<string>();
+      for (const style of styles) {
+        const fitted = on(style.id);
+        for (const change of fittingOf(found(id), fitted).changes) {
+          rows.add(change.key);
+          const more = shell(fitted, mended(fitted, [change])) - shell(fitted, fitted.values);
+          expect(Math.sign(more), `${style.id} ${id}: ${change.key}`).toBe(sign);
+        }
+      }
+      // Every way to mend it is some style's.
+      const { remedies } = findings.find((one) => one.id === id)!;
+      expect([...rows].sort()).toEqual(remedies.map(({ key }) => key).sort());
     }
   });
 

@@ -96,7 +96,7 @@ const visorEnds = (girth: number, stretch: number): readonly Notch[] =>
 /** Room beyond the depth of a folded visor for its two layers of stiffener, its cloth and a hand, mm (our own measure). */
 export const TURNING_ROOM = 25;
 
-/** What a hand passes through, whatever is turned, mm: the mean of women's hands is 78 across (ANSUR II, 2012). */
+/** What a hand passes through, whatever is turned, mm: the mean of women's hands is 78 across (ANSUR II, 2012; from memory). */
 const HAND = 80;
 
 /** Length of the gap that a hand passes through, and a visor of this depth (0 without one) folded end to end, to the next 5 mm. */
