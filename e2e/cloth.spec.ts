@@ -201,14 +201,19 @@ test('the lay is handed over as pages, one for each cloth', async ({ studio }) =
   ]);
 });
 
-test('the lay comes after the pattern in one file where it is wished', async ({ studio }) => {
+/** The pattern's file, the cutting lay in it. */
+const patternWithLay = async (studio: Page): Promise<Download> => {
   await goTo(studio, 'Paper');
   await studio.getByLabel('With the cutting lay').check();
   const download = studio.getByRole('button', { name: 'Download pattern PDF' });
   await expect(download).toBeEnabled();
   const coming = studio.waitForEvent('download');
   await download.click();
-  const pdf = await readPdf(new Uint8Array(await readFile(await (await coming).path())));
+  return coming;
+};
+
+test('the lay comes after the pattern in one file where it is wished', async ({ studio }) => {
+  const pdf = await readPdf(new Uint8Array(await readFile(await (await patternWithLay(studio)).path())));
   const titles = pdf.pages
     .flatMap(({ texts }) => texts.map(({ text }) => text))
     .filter((t) => t.startsWith('Cutting lay,'));
@@ -236,13 +241,7 @@ test('the lay in the pattern’s file is that of the cap on the sheets, whatever
   await studio.getByText(/^Style/).click();
   await studio.getByRole('radio', { name: 'Bucket hat' }).check();
   await expect(studio.getByText('Style Bucket hat')).toBeVisible();
-  await goTo(studio, 'Paper');
-  await studio.getByLabel('With the cutting lay').check();
-  const download = studio.getByRole('button', { name: 'Download pattern PDF' });
-  await expect(download).toBeEnabled();
-  const coming = studio.waitForEvent('download');
-  await download.click();
-  const [outer] = await layPages(coming);
+  const [outer] = await layPages(patternWithLay(studio));
   expect(outer).toMatch(/Cutting lay, outer.*Brim/);
   expect(outer).not.toMatch(/Strap|Visor/);
 });

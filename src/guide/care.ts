@@ -19,7 +19,7 @@ export const shrinkerOf = (work: Work): 'wash' | 'steaming' =>
 export const hasBuckram = ({ pattern, cloths }: Work): boolean =>
   pattern.pieces.some(({ cuts }) => cuts.some(({ cloth }) => cloths[cloth].kind === 'buckram'));
 
-export const hasStiffCrown = ({ pattern }: Work): boolean =>
+const hasStiffCrown = ({ pattern }: Work): boolean =>
   pattern.pieces.some(
     ({ id, cuts }) => partOf(id) === 'crown' && cuts.some(({ cloth }) => cloth === 'stiffener'),
   );

@@ -2,7 +2,7 @@ import type { Seam } from '../pattern/seam.ts';
 import type { Step } from './step.ts';
 
 /** A copy of a piece. */
-export const copyName = (piece: string, copy: number): string => `${piece} ${copy}`;
+const copyName = (piece: string, copy: number): string => `${piece} ${copy}`;
 
 /** Which copies each step sews, and which are sewn to something by its end. */
 export const joinedIn = (

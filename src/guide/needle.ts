@@ -40,7 +40,7 @@ const byThickness = (mm: number): Needle =>
           : universal('110/18');
 
 /** Null where neither the kind nor the thickness is known. */
-export const needleFor = (cloth: ClothSpec): Needle | null =>
+const needleFor = (cloth: ClothSpec): Needle | null =>
   byKind[cloth.kind] ?? (cloth.thickness > 0 ? byThickness(cloth.thickness) : null);
 
 /** The needle for several cloths at once: that of the heaviest. */

@@ -92,7 +92,7 @@ export const bandTopSteps = (work: Work, group: Group): readonly Step[] => {
 /** From this thickness of one layer on, mm, crossings are too high for a running machine: our own step. */
 const THICK = 0.7;
 
-export const thickCautions = ({ cloths }: Work): readonly Words[] =>
+const thickCautions = ({ cloths }: Work): readonly Words[] =>
   cloths.outer.thickness >= THICK
     ? [words`Where seams cross it is thick: turn the wheel by hand, so that no needle breaks.`]
     : [];

@@ -28,7 +28,7 @@ const SCALE = 1 / 3;
 const widths = { head: 0.8, shade: 0.6, edge: 1.4 } as const;
 
 /** Views in a row, upright on one line where they are level. */
-export const sheetOf = (drawn: readonly ReturnType<typeof drawingData>[], name: string): string => {
+const sheetOf = (drawn: readonly ReturnType<typeof drawingData>[], name: string): string => {
   const high = Math.max(...drawn.map(({ middle, height }) => middle.y + height / 2));
   const low = Math.min(...drawn.map(({ middle, height }) => middle.y - height / 2));
   let reached = GAP;

@@ -3,7 +3,7 @@ import type { FollowingParameter, LengthParameter } from '../../parameter.ts';
 import { visored } from '../visor/parameters.ts';
 
 /** The width for all seams that have none of their own. */
-export const generalAllowance: LengthParameter = {
+const generalAllowance: LengthParameter = {
   kind: 'length',
   label: 'Seam allowance',
   help: 'Added outside every stitch line, unless a seam below has its own.',

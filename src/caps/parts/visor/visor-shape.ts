@@ -94,7 +94,7 @@ const stopsFor = (reach: readonly Reach[], half: number): readonly number[] => {
  * The slope that the right half of a visor is cut from, in space, at distances along the opening from the centre front (mm,
  * ascending): left rail the opening, right rail the visor's full depth down the slope.
  */
-export const visorStrip = ({ opening, depth, drop }: VisorWish, stops: readonly number[]): Strip => {
+const visorStrip = ({ opening, depth, drop }: VisorWish, stops: readonly number[]): Strip => {
   const angles = anglesFromFront(opening, stops);
   const [out, down] = [depth * Math.cos(drop), depth * Math.sin(drop)];
   return {
